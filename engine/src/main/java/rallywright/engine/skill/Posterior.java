@@ -1,0 +1,167 @@
+package rallywright.engine.skill;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is believed after the evidence: for every skill of every player in every week, and for every
+ * shared effect, a mean and a spread in logits, and how they hang together.
+ *
+ * <p>Means are the mode corrected by the skewness of the evidence to second order; spreads are
+ * those of the Gaussian at the mode. A single skill is looked up; any other sum costs one or two
+ * solves with the factor. Weeks after the last one fitted have the last mean and a spread that
+ * grows.
+ */
+public final class Posterior {
+  private final Club club;
+  private final SkillPrior prior;
+  private final Layout layout;
+  private final LaplaceFit fit;
+  private final Moments moments;
+
+  Posterior(Club club, SkillPrior prior, Layout layout, LaplaceFit fit) {
+    this.club = club;
+    this.prior = prior;
+    this.layout = layout;
+    this.fit = fit;
+    this.moments = Moments.of(fit);
+  }
+
+  /**
+   * One skill of one player in one week.
+   *
+   * @param key which; a week that was fitted, or any later one
+   * @return mean and SD in logits
+   */
+  public Estimate skill(SkillSum.Key key) {
+    int latent = layout.graph().start(layout.nodeAt(key)) + key.skill();
+    double variance = moments.variance(latent) + wander(key, key);
+    return new Estimate(moments.mean()[latent], Math.sqrt(variance));
+  }
+
+  /**
+   * One shared effect.
+   *
+   * @param effect its number
+   * @return mean and SD in logits; SD 0 where it is known
+   */
+  public Estimate effect(int effect) {
+    int latent = layout.effectLatent(effect);
+    return latent < 0
+        ? new Estimate(club.effects().get(effect).mean(), 0)
+        : new Estimate(moments.mean()[latent], Math.sqrt(moments.variance(latent)));
+  }
+
+  /**
+   * The most likely value of a sum (the posterior mode), with the spread of the Gaussian there.
+   *
+   * @param sum which
+   * @return mode and SD in logits
+   */
+  public Estimate mode(SkillSum sum) {
+    return new Estimate(
+        layout.row(sum).dot(fit.mode()), Math.sqrt(Math.max(0, covariance(sum, sum))));
+  }
+
+  /**
+   * Any weighted sum of skills and effects.
+   *
+   * @param sum which
+   * @return mean and SD in logits
+   */
+  public Estimate of(SkillSum sum) {
+    return new Estimate(
+        layout.row(sum).dot(moments.mean()), Math.sqrt(Math.max(0, covariance(sum, sum))));
+  }
+
+  /**
+   * How two sums vary together.
+   *
+   * @param sum one
+   * @param other another, of the same or of another week
+   * @return covariance in logits squared
+   */
+  public double covariance(SkillSum sum, SkillSum other) {
+    double[] solved = fit.factor().solve(layout.row(sum).dense(layout.graph().latents()));
+    SparseRow row = layout.row(other);
+    return row.dot(solved) - row.offset() + wander(sum, other);
+  }
+
+  /**
+   * The chance that a skill is higher than it was.
+   *
+   * @param key the skill in the later week
+   * @param since the earlier week
+   * @return from 0 to 1
+   */
+  public double chanceOfRise(SkillSum.Key key, int since) {
+    return of(SkillSum.rise(key, since)).chanceAbove(0);
+  }
+
+  /**
+   * By how much a game would narrow what is known about a sum, before it is played: the variance
+   * that {@code rallies} rallies with this edge are expected to take away (one step of Gaussian
+   * conditioning, information of a rally p(1−p)).
+   *
+   * @param target what one wants to know
+   * @param edge the edge in a rally of the game
+   * @param rallies expected number of rallies, 0 or more
+   * @return expected drop of the variance of the target, in logits squared
+   */
+  public double expectedVarianceDrop(SkillSum target, SkillSum edge, double rallies) {
+    if (!(rallies >= 0 && rallies < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          "The number of rallies (" + rallies + ") must be 0 or more. Maybe 8, for a game to 5.");
+    }
+    Estimate now = of(edge);
+    double chance = Logistic.chance(now.mean());
+    double information = rallies * chance * (1 - chance);
+    double shared = covariance(edge, target);
+    return information * shared * shared / (1 + information * now.sd() * now.sd());
+  }
+
+  /**
+   * Log marginal likelihood of the evidence by Laplace, without binomial coefficients.
+   *
+   * @return natural logarithm
+   */
+  public double logEvidence() {
+    return fit.logEvidence();
+  }
+
+  private record Weighted(SkillSum.Key key, double weight) {}
+
+  /** What the random walk adds to a covariance after the last fitted week. */
+  private double wander(SkillSum sum, SkillSum other) {
+    List<Weighted> later = later(sum);
+    if (later.isEmpty()) {
+      return 0;
+    }
+    double added = 0;
+    for (Weighted one : later) {
+      for (Weighted two : later(other)) {
+        added += one.weight * two.weight * wander(one.key, two.key);
+      }
+    }
+    return added;
+  }
+
+  private List<Weighted> later(SkillSum sum) {
+    List<Weighted> later = new ArrayList<>();
+    sum.forEachSkill(
+        (key, weight) -> {
+          if (key.week() > layout.chain(key.player()).lastKey()) {
+            later.add(new Weighted(key, weight));
+          }
+        });
+    return later;
+  }
+
+  private double wander(SkillSum.Key one, SkillSum.Key two) {
+    if (one.player() != two.player() || one.skill() != two.skill()) {
+      return 0;
+    }
+    int weeks = Math.min(one.week(), two.week()) - layout.chain(one.player()).lastKey();
+    return Math.max(0, weeks) * prior.weeklySd() * prior.weeklySd();
+  }
+}
