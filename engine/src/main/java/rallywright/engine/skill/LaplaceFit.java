@@ -17,17 +17,23 @@ import java.util.Optional;
  * densities, JASA 81 (1986).
  */
 final class LaplaceFit {
-  /** After a step this small the next one, quadratically smaller, is lost in round-off. */
-  private static final double SMALLEST_STEP = 1e-8;
+  /** A step shorter than this, in posterior SDs along its direction, is lost in round-off. */
+  private static final double SMALLEST_STEP = 1e-9;
 
   /** Beyond this many steps something is wrong with the evidence; ten are usual. */
   private static final int MOST_STEPS = 200;
+
+  /** A step cut down to this share without any rise means that the slope is wrong. */
+  private static final double SHORTEST_SCALE = 1e-10;
 
   /** The share of the rise promised by the slope that a step must bring. */
   private static final double ARMIJO = 1e-4;
 
   /** A promised rise below this share of the value is lost in round-off: take the whole step. */
   private static final double ROUND_OFF = 1e-11;
+
+  /** A slope below this share of the one before is quick progress: keep the factor. */
+  private static final double QUICK = 0.04;
 
   private final GaussianPrior prior;
   private final List<Term> terms;
@@ -38,6 +44,7 @@ final class LaplaceFit {
   private double logPosterior;
   private double[] gradient;
   private BlockCholesky factor;
+  private double slopeBefore = Double.POSITIVE_INFINITY;
 
   private LaplaceFit(GaussianPrior prior, List<Term> terms, double[] start) {
     this.prior = prior;
@@ -63,27 +70,35 @@ final class LaplaceFit {
     LaplaceFit fit = new LaplaceFit(prior, terms, start);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < SMALLEST_STEP) {
+        fit.factor = fit.factorAtMode();
         return fit;
       }
     }
     throw new IllegalStateException("No mode found in " + MOST_STEPS + " steps.");
   }
 
-  /** One Newton step; returns the largest change of a latent. */
+  /** One Newton step; returns its length in posterior SDs along its direction. */
   private double advance() {
     double[] direction = factor.solve(gradient);
-    double slope = 0;
-    double largest = 0;
-    for (int i = 0; i < direction.length; i++) {
-      slope += direction[i] * gradient[i];
-      largest = Math.max(largest, Math.abs(direction[i]));
+    if (!(dot(direction, gradient) < QUICK * slopeBefore)) {
+      factor = factorAtMode();
+      direction = factor.solve(gradient);
     }
+    double slope = dot(direction, gradient);
     double scale = stepLength(direction, slope);
     mode = along(direction, scale);
     gradient = new double[mode.length];
     logPosterior = logPosterior(mode, gradient);
-    factor = factorAtMode();
-    return scale * largest;
+    slopeBefore = slope;
+    return scale * Math.sqrt(Math.max(0, slope));
+  }
+
+  private static double dot(double[] x, double[] y) {
+    double sum = 0;
+    for (int i = 0; i < x.length; i++) {
+      sum += x[i] * y[i];
+    }
+    return sum;
   }
 
   private double stepLength(double[] direction, double slope) {
@@ -95,7 +110,7 @@ final class LaplaceFit {
     while (!(logPosterior(along(direction, scale), ignored)
         >= logPosterior + ARMIJO * scale * slope)) {
       scale /= 2;
-      if (scale < SMALLEST_STEP) {
+      if (scale < SHORTEST_SCALE) {
         throw new IllegalStateException("The posterior does not rise along its own slope.");
       }
     }
