@@ -123,8 +123,8 @@ class SessionProgressTest {
   }
 
   private void rallies(String winners) {
-    for (char winner : winners.toCharArray()) {
-      Rally rally = Rally.wonBy(winner == 'A' ? Side.A : Side.B);
+    for (int i = 0; i < winners.length(); i++) {
+      Rally rally = Rally.wonBy(winners.charAt(i) == 'A' ? Side.A : Side.B);
       events.add(new RallyPlayed(stamp(), GAME, rally));
     }
   }
