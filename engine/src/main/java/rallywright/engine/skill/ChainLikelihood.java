@@ -1,5 +1,7 @@
 package rallywright.engine.skill;
 
+import java.util.Arrays;
+
 /**
  * The exact chance of a score of which the rallies were not written down, by two predictors: the
  * logit that the server's side wins a rally when A serves, and the same when B serves.
@@ -40,10 +42,10 @@ record ChainLikelihood(ScorePath path) implements Likelihood {
     int columns = path.pointsB() + 2;
     Jet[] enterA = new Jet[columns];
     Jet[] enterB = new Jet[columns];
-    java.util.Arrays.fill(enterA, Jet.ZERO);
-    java.util.Arrays.fill(enterB, Jet.ZERO);
-    enterA[0] = Jet.constant(path.chanceThatAServesFirst());
-    enterB[0] = Jet.constant(1 - path.chanceThatAServesFirst());
+    Arrays.fill(enterA, Jet.ZERO);
+    Arrays.fill(enterB, Jet.ZERO);
+    enterA[0] = Jet.constant(path.firstServer().chanceOfA());
+    enterB[0] = Jet.constant(1 - path.firstServer().chanceOfA());
     Step step = new Step(path.counting(), serveA, serveB);
     for (int a = 0; a <= path.pointsA(); a++) {
       for (int b = 0; b <= path.pointsB(); b++) {
@@ -56,10 +58,10 @@ record ChainLikelihood(ScorePath path) implements Likelihood {
         if (wanted) {
           return visitsA.plus(visitsB);
         }
-        boolean over = path.over(a, b);
-        enterA[b] = over ? Jet.ZERO : step.pointToAThenAServes(visitsA, visitsB);
+        boolean goesOn = path.goesOnAfter(a, b);
+        enterA[b] = goesOn ? step.pointToAThenAServes(visitsA, visitsB) : Jet.ZERO;
         enterB[b] = Jet.ZERO;
-        if (!over) {
+        if (goesOn) {
           enterB[b + 1] = enterB[b + 1].plus(step.pointToBThenBServes(visitsA, visitsB));
         }
       }

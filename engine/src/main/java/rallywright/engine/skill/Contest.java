@@ -1,6 +1,7 @@
 package rallywright.engine.skill;
 
 import java.util.List;
+import rallywright.engine.score.Side;
 
 /**
  * What is contested in a rally of a drill: logit P(the first role wins) = effects + first·θ −
@@ -53,15 +54,15 @@ public record Contest(Weights first, Weights second, Roles roles, List<Integer> 
    * @param server who serves
    * @return the logit as a sum over skills and effects
    */
-  public SkillSum serverEdge(Sides sides, int week, Server server) {
-    boolean firstIsA = roles == Roles.BY_SIDE || server == Server.A;
+  public SkillSum serverEdge(Sides sides, int week, Side server) {
+    boolean firstIsA = roles == Roles.BY_SIDE || server == Side.A;
     List<Integer> firsts = firstIsA ? sides.a() : sides.b();
     List<Integer> seconds = firstIsA ? sides.b() : sides.a();
     SkillSum.Builder sum = SkillSum.builder();
     effects.forEach(effect -> sum.plusEffect(1, effect));
     addSide(sum, first, firsts, week, 1);
     addSide(sum, second, seconds, week, -1);
-    return roles == Roles.BY_SIDE && server == Server.B ? sum.build().negated() : sum.build();
+    return roles == Roles.BY_SIDE && server == Side.B ? sum.build().negated() : sum.build();
   }
 
   private static void addSide(
@@ -72,13 +73,5 @@ public record Contest(Weights first, Weights second, Roles roles, List<Integer> 
             sign * weights.of(skill) / players.size(), new SkillSum.Key(player, skill, week));
       }
     }
-  }
-
-  /** The side that serves a rally. */
-  public enum Server {
-    /** Side A. */
-    A,
-    /** Side B. */
-    B
   }
 }

@@ -1,6 +1,7 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -38,7 +39,7 @@ final class Layout {
     }
     int learned = (int) club.effects().stream().filter(SharedEffect::isLearned).count();
     int[] sizes = new int[ordered.size() + (learned > 0 ? 1 : 0)];
-    java.util.Arrays.fill(sizes, club.skills().skills());
+    Arrays.fill(sizes, club.skills().skills());
     if (learned > 0) {
       sizes[ordered.size()] = learned;
     }

@@ -1,5 +1,7 @@
 package rallywright.engine.skill;
 
+import rallywright.engine.score.Score;
+
 /**
  * The rallies that each side won, whoever served: a game in which every rally scores, without the
  * points given as a head start. The rule that ends the game drops out of the likelihood, so a game
@@ -29,7 +31,7 @@ public record RalliesWon(int a, int b) implements Result {
    * @param end the score, head start included
    * @return the rallies won
    */
-  public static RalliesWon between(Points start, Points end) {
+  public static RalliesWon between(Score start, Score end) {
     return new RalliesWon(end.a() - start.a(), end.b() - start.b());
   }
 }

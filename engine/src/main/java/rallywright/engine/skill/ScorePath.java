@@ -1,5 +1,9 @@
 package rallywright.engine.skill;
 
+import rallywright.engine.score.Goal;
+import rallywright.engine.score.Score;
+import rallywright.engine.score.Side;
+
 /**
  * A score of which the rallies were not written down: where the game started, where it stood at the
  * end, and under which rules it got there.
@@ -7,17 +11,12 @@ package rallywright.engine.skill;
  * @param counting who may score
  * @param start points given as a head start; they are not points won
  * @param end the score at the end, head start included
- * @param finish when a game is over
+ * @param goal when the game is won
  * @param ending played out, or time called
  * @param firstServer who served first
  */
 public record ScorePath(
-    Counting counting,
-    Points start,
-    Points end,
-    Finish finish,
-    Ending ending,
-    FirstServer firstServer)
+    Counting counting, Score start, Score end, Goal goal, Ending ending, FirstServer firstServer)
     implements Result {
 
   /** Who may score. The winner of a rally serves the next one in both. */
@@ -39,34 +38,20 @@ public record ScorePath(
   /** Who served first. */
   public enum FirstServer {
     /** Side A. */
-    A,
+    A(1),
     /** Side B. */
-    B,
+    B(0),
     /** Nobody wrote it down: either with one half. */
-    UNKNOWN
-  }
+    UNKNOWN(0.5);
 
-  /**
-   * When a game is over.
-   *
-   * @param target points to reach, 1 or more
-   * @param winBy points to be ahead, 1 or 2
-   */
-  public record Finish(int target, int winBy) {
-    /** Checks the ranges. */
-    public Finish {
-      if (target < 1 || winBy < 1 || winBy > 2) {
-        throw new IllegalArgumentException(
-            "The target ("
-                + target
-                + ") must be 1 or more and the lead to win by ("
-                + winBy
-                + ") 1 or 2.");
-      }
+    private final double chanceOfA;
+
+    FirstServer(double chanceOfA) {
+      this.chanceOfA = chanceOfA;
     }
 
-    boolean over(int a, int b) {
-      return Math.max(a, b) >= target && Math.abs(a - b) >= winBy;
+    double chanceOfA() {
+      return chanceOfA;
     }
   }
 
@@ -74,47 +59,38 @@ public record ScorePath(
   public ScorePath {
     if (end.a() < start.a() || end.b() < start.b()) {
       throw new IllegalArgumentException(
-          "The score ("
-              + end.a()
-              + "-"
-              + end.b()
-              + ") must not lie below the head start ("
-              + start.a()
-              + "-"
-              + start.b()
-              + "). Maybe the head start was left out of the score.");
+          ("The score (%s) must not lie below the head start (%s). "
+                  + "Maybe the head start was left out of the score.")
+              .formatted(end, start));
     }
-    if (finish.over(start.a(), start.b())) {
+    if (!goal.isOpenAt(start)) {
       throw new IllegalArgumentException(
-          "The head start ("
-              + Math.max(start.a(), start.b())
-              + ") must be below the target ("
-              + finish.target()
-              + "). Maybe the target is higher.");
+          ("The head start (%s) must be below the target of a game %s. "
+                  + "Maybe the target is higher.")
+              .formatted(start, goal.label()));
     }
-    if (finish.over(end.a(), end.b()) != (ending == Ending.FINISHED) || !reachable(end, finish)) {
+    if (ending == Ending.FINISHED && !endsAt(goal, end)) {
       throw new IllegalArgumentException(
-          "The score ("
-              + end.a()
-              + "-"
-              + end.b()
-              + ") cannot be where a game to "
-              + finish.target()
-              + ", win by "
-              + finish.winBy()
-              + ", "
-              + (ending == Ending.FINISHED ? "ended" : "stood when time was called")
-              + ". Maybe the target is another one, or time was "
-              + (ending == Ending.FINISHED ? "called." : "not called."));
+          ("The score (%s) cannot be where a game %s ended. Maybe the "
+                  + "target is another one, or time was called.")
+              .formatted(end, goal.label()));
+    }
+    if (ending == Ending.TIME_CALLED && !goal.isOpenAt(end)) {
+      throw new IllegalArgumentException(
+          ("The score (%s) cannot be where a game %s stood when time "
+                  + "was called. Maybe it was played out.")
+              .formatted(end, goal.label()));
     }
   }
 
-  private static boolean reachable(Points end, Finish finish) {
-    boolean fromA = end.a() > 0 && !finish.over(end.a() - 1, end.b());
-    boolean fromB = end.b() > 0 && !finish.over(end.a(), end.b() - 1);
-    boolean aWonLast = !finish.over(end.a(), end.b()) || end.a() > end.b();
-    boolean bWonLast = !finish.over(end.a(), end.b()) || end.b() > end.a();
-    return end.equals(Points.NONE) || (aWonLast && fromA) || (bWonLast && fromB);
+  /** Whether a game may end here: with one point less for the winner it goes on. */
+  private static boolean endsAt(Goal goal, Score score) {
+    Side winner = goal.winnerAt(score).orElse(null);
+    if (winner == null) {
+      return false;
+    }
+    boolean byA = winner == Side.A;
+    return goal.isOpenAt(Score.of(score.a() - (byA ? 1 : 0), score.b() - (byA ? 0 : 1)));
   }
 
   int pointsA() {
@@ -125,16 +101,8 @@ public record ScorePath(
     return end.b() - start.b();
   }
 
-  /** Whether the game is over when the sides have won this many points. */
-  boolean over(int wonA, int wonB) {
-    return finish.over(start.a() + wonA, start.b() + wonB);
-  }
-
-  double chanceThatAServesFirst() {
-    return switch (firstServer) {
-      case A -> 1;
-      case B -> 0;
-      case UNKNOWN -> 0.5;
-    };
+  /** Whether the game goes on when the sides have won this many points. */
+  boolean goesOnAfter(int wonA, int wonB) {
+    return goal.isOpenAt(Score.of(start.a() + wonA, start.b() + wonB));
   }
 }

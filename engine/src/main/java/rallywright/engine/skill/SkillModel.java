@@ -1,9 +1,11 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import rallywright.engine.score.Side;
 
 /**
  * The model of a club: what is believed before the first score, and how scores speak of it.
@@ -72,21 +74,18 @@ public final class SkillModel {
   }
 
   private static Term gameTerm(Layout layout, Game game) {
-    SparseRow whenA = layout.row(game.contest().serverEdge(game.sides(), game.week(), SERVE_A));
+    SparseRow whenA = layout.row(game.contest().serverEdge(game.sides(), game.week(), Side.A));
     Result result = game.result();
     if (result instanceof RalliesWon won) {
       return new Term(new BinomialLikelihood(won.a(), won.b()), whenA);
     }
-    SparseRow whenB = layout.row(game.contest().serverEdge(game.sides(), game.week(), SERVE_B));
+    SparseRow whenB = layout.row(game.contest().serverEdge(game.sides(), game.week(), Side.B));
     Likelihood likelihood =
         result instanceof ScorePath path
             ? new ChainLikelihood(path)
             : ServeLikelihood.of((RalliesByServer) result);
     return new Term(likelihood, whenA, whenB);
   }
-
-  private static final Contest.Server SERVE_A = Contest.Server.A;
-  private static final Contest.Server SERVE_B = Contest.Server.B;
 
   /** The prior of the model over the latents of a layout. */
   GaussianPrior priorOver(Layout layout) {
@@ -120,7 +119,7 @@ public final class SkillModel {
     for (Map.Entry<Integer, Integer> entry : layout.chain(player).entrySet()) {
       int start = graph.start(entry.getValue());
       int weeks = entry.getKey() - weekBefore;
-      java.util.Arrays.fill(mean, start, start + skills, prior.mean(entrant));
+      Arrays.fill(mean, start, start + skills, prior.mean(entrant));
       if (before < 0) {
         Dense covariance = Dense.of(prior.covariance(entrant, club.skills(), weeks));
         covariance.addInverse(precision, start);

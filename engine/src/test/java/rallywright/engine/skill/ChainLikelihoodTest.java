@@ -7,9 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rallywright.engine.score.Goal;
+import rallywright.engine.score.Score;
+import rallywright.engine.score.WinBy;
 import rallywright.engine.skill.ScorePath.Counting;
 import rallywright.engine.skill.ScorePath.Ending;
-import rallywright.engine.skill.ScorePath.Finish;
 import rallywright.engine.skill.ScorePath.FirstServer;
 
 class ChainLikelihoodTest {
@@ -24,8 +26,9 @@ class ChainLikelihoodTest {
     "4, 9, 10592, 177147",
     "0, 9, 256, 19683"
   })
-  void sideOutScore_toNineWithEvenChances_hasExactFraction(int a, int b, double over, double under) {
-    assertThat(chance(path(new Points(a, b), Ending.FINISHED, FirstServer.A), 0.5, 0.5))
+  void sideOutScore_toNineWithEvenChances_hasExactFraction(
+      int a, int b, double over, double under) {
+    assertThat(chance(path(Score.of(a, b), Ending.FINISHED, FirstServer.A), 0.5, 0.5))
         .isCloseTo(over / under, within(1e-14));
   }
 
@@ -36,9 +39,9 @@ class ChainLikelihoodTest {
     ScorePath path =
         new ScorePath(
             Counting.SERVER_ONLY,
-            Points.NONE,
-            new Points(21, 0),
-            new Finish(21, 1),
+            Score.LOVE_ALL,
+            Score.of(21, 0),
+            Goal.firstTo(21),
             Ending.FINISHED,
             FirstServer.UNKNOWN);
     assertThat(chance(path, p, 1 - p)).isCloseTo(expected, within(1e-12));
@@ -51,7 +54,7 @@ class ChainLikelihoodTest {
     double sum = 0;
     for (int a = 0; a < 9; a++) {
       for (int b = 0; b < 9; b++) {
-        sum += chance(path(new Points(a, b), Ending.TIME_CALLED, FirstServer.A), pA, pB);
+        sum += chance(path(Score.of(a, b), Ending.TIME_CALLED, FirstServer.A), pA, pB);
       }
     }
     assertThat(sum).isCloseTo(rallies, within(1e-9));
@@ -59,7 +62,7 @@ class ChainLikelihoodTest {
 
   @Test
   void timeCalled_atAScore_isNotTheChanceToPassThroughIt() {
-    Points score = new Points(4, 4);
+    Score score = Score.of(4, 4);
     ScorePath stood = path(score, Ending.TIME_CALLED, FirstServer.A);
     double passed = 0;
     double atHorn = 0;
@@ -84,15 +87,15 @@ class ChainLikelihoodTest {
   })
   void finishedScores_ofEveryFormat_areThoseOfPlayingRallyByRally(
       Counting counting, FirstServer first, int target, int winBy, String head) {
-    Finish finish = new Finish(target, winBy);
-    Points start = points(head);
+    Goal goal = Goal.firstTo(target).withWinBy(winBy == 1 ? WinBy.ONE : WinBy.TWO);
+    Score start = points(head);
     int checked = 0;
     double sum = 0;
     for (int a = start.a(); a <= target + 6; a++) {
       for (int b = start.b(); b <= target + 6; b++) {
-        if (reachesEnd(a, b, finish)) {
+        if (reachesEnd(a, b, goal)) {
           ScorePath path =
-              new ScorePath(counting, start, new Points(a, b), finish, Ending.FINISHED, first);
+              new ScorePath(counting, start, Score.of(a, b), goal, Ending.FINISHED, first);
           double chance = chance(path, 0.45, 0.6);
           assertThat(chance).isCloseTo(playedOut(path, 0.45, 0.6), within(1e-12));
           sum += chance;
@@ -112,19 +115,19 @@ class ChainLikelihoodTest {
     return mass.at(path.end());
   }
 
-  private static Points points(String text) {
+  private static Score points(String text) {
     String[] parts = text.split("-", 2);
-    return new Points(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]));
+    return Score.of(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]));
   }
 
-  private static boolean reachesEnd(int a, int b, Finish finish) {
-    return finish.over(a, b)
-        && (a > b ? !finish.over(a - 1, b) : !finish.over(a, b - 1));
+  private static boolean reachesEnd(int a, int b, Goal goal) {
+    return goal.winnerAt(Score.of(a, b)).isPresent()
+        && goal.isOpenAt(a > b ? Score.of(a - 1, b) : Score.of(a, b - 1));
   }
 
   @ParameterizedTest
   @CsvSource({
-    "3-5, 4-5, FINISHED, The head start (5) must be below the target (5).",
+    "3-5, 4-5, FINISHED, The head start (3-5) must be below the target of a game to 5",
     "2-0, 1-5, FINISHED, The score (1-5) must not lie below the head start (2-0).",
     "0-0, 3-4, FINISHED, The score (3-4) cannot be where a game to 5",
     "0-0, 6-5, FINISHED, The score (6-5) cannot be where a game to 5",
@@ -139,7 +142,7 @@ class ChainLikelihoodTest {
                     Counting.SERVER_ONLY,
                     points(start),
                     points(end),
-                    new Finish(5, 1),
+                    Goal.firstTo(5),
                     ending,
                     FirstServer.A))
         .isInstanceOf(IllegalArgumentException.class)
@@ -150,7 +153,7 @@ class ChainLikelihoodTest {
   @Test
   void evidence_ofTwoChances_hasDerivativesOfItsDifferenceQuotients() {
     ChainLikelihood likelihood =
-        new ChainLikelihood(path(new Points(9, 6), Ending.FINISHED, FirstServer.UNKNOWN));
+        new ChainLikelihood(path(Score.of(9, 6), Ending.FINISHED, FirstServer.UNKNOWN));
     double h = 1e-5;
     for (double[] eta : new double[][] {{0.3, -0.4}, {-1.2, 0.8}, {2, 2}}) {
       Likelihood.Curve curve = likelihood.at(eta[0], eta[1]);
@@ -166,9 +169,8 @@ class ChainLikelihoodTest {
     }
   }
 
-  private static ScorePath path(Points end, Ending ending, FirstServer first) {
-    return new ScorePath(
-        Counting.SERVER_ONLY, Points.NONE, end, new Finish(9, 1), ending, first);
+  private static ScorePath path(Score end, Ending ending, FirstServer first) {
+    return new ScorePath(Counting.SERVER_ONLY, Score.LOVE_ALL, end, Goal.firstTo(9), ending, first);
   }
 
   private static double chance(ScorePath path, double serveA, double serveB) {

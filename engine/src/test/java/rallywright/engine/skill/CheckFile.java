@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import rallywright.engine.score.Goal;
+import rallywright.engine.score.Score;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -84,12 +86,12 @@ final class CheckFile {
   }
 
   private static Result everyRally(JsonNode node) {
-    Points start =
+    Score start =
         node.has("start")
-            ? new Points(node.get("start").get(0).asInt(), node.get("start").get(1).asInt())
-            : Points.NONE;
+            ? Score.of(node.get("start").get(0).asInt(), node.get("start").get(1).asInt())
+            : Score.LOVE_ALL;
     return RalliesWon.between(
-        start, new Points(node.get("aPoints").asInt(), node.get("bPoints").asInt()));
+        start, Score.of(node.get("aPoints").asInt(), node.get("bPoints").asInt()));
   }
 
   private static Result sideOut(JsonNode node) {
@@ -103,9 +105,9 @@ final class CheckFile {
     }
     return new ScorePath(
         ScorePath.Counting.SERVER_ONLY,
-        Points.NONE,
-        new Points(node.get("aPoints").asInt(), node.get("bPoints").asInt()),
-        new ScorePath.Finish(5, 1),
+        Score.LOVE_ALL,
+        Score.of(node.get("aPoints").asInt(), node.get("bPoints").asInt()),
+        Goal.firstTo(5),
         ScorePath.Ending.FINISHED,
         ScorePath.FirstServer.valueOf(node.get("firstServer").asString().equals("a") ? "A" : "B"));
   }

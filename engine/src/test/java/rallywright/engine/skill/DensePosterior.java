@@ -2,6 +2,7 @@ package rallywright.engine.skill;
 
 import java.util.ArrayList;
 import java.util.List;
+import rallywright.engine.score.Side;
 
 /**
  * The posterior of a simulated club from the definition: densities of the random walk step by step,
@@ -124,8 +125,8 @@ final class DensePosterior {
     return Math.log(mass.at(path.end()));
   }
 
-  private static final Contest.Server A = Contest.Server.A;
-  private static final Contest.Server B = Contest.Server.B;
+  private static final Side A = Side.A;
+  private static final Side B = Side.B;
 
   double[] gradient(double[] x) {
     double[] gradient = new double[x.length];
@@ -150,8 +151,7 @@ final class DensePosterior {
         double[] down = x.clone();
         up[i] += h;
         down[i] -= h;
-        double second =
-            moved(up, j, h) - moved(up, j, -h) - moved(down, j, h) + moved(down, j, -h);
+        double second = moved(up, j, h) - moved(up, j, -h) - moved(down, j, h) + moved(down, j, -h);
         hessian[i][j] = -second / (4 * h * h);
         hessian[j][i] = hessian[i][j];
       }

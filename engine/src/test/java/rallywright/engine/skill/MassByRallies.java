@@ -1,5 +1,6 @@
 package rallywright.engine.skill;
 
+import rallywright.engine.score.Score;
 import rallywright.engine.skill.ScorePath.Counting;
 
 /** The same chain played rally by rally, without any formula: where the game may stand by now. */
@@ -15,16 +16,16 @@ final class MassByRallies {
     mass = new double[path.end().a() + 2][path.end().b() + 2][2];
     arrivals = new double[path.end().a() + 2][path.end().b() + 2];
     double[] start = mass[path.start().a()][path.start().b()];
-    start[0] = path.chanceThatAServesFirst();
+    start[0] = path.firstServer().chanceOfA();
     start[1] = 1 - start[0];
     arrivals[path.start().a()][path.start().b()] = 1;
   }
 
-  double at(Points score) {
+  double at(Score score) {
     return mass[score.a()][score.b()][0] + mass[score.a()][score.b()][1];
   }
 
-  double everAt(Points score) {
+  double everAt(Score score) {
     return arrivals[score.a()][score.b()];
   }
 
@@ -34,7 +35,7 @@ final class MassByRallies {
     for (int a = 0; a <= path.end().a(); a++) {
       for (int b = 0; b <= path.end().b(); b++) {
         for (int server = 0; server < 2; server++) {
-          if (path.finish().over(a, b)) {
+          if (path.goal().winnerAt(Score.of(a, b)).isPresent()) {
             next[a][b][server] += mass[a][b][server];
           } else {
             rally(next, new int[] {a, b}, server);

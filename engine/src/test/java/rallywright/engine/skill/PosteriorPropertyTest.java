@@ -14,7 +14,8 @@ class PosteriorPropertyTest {
   void posterior_ofARandomClub_isThatOfTheDenseDefinition(
       @ForAll long seed, @ForAll @IntRange(min = 2, max = 3) int players) {
     SimulatedClub club = new SimulatedClub(SimulatedClub.Size.small(players, 2, 4), seed);
-    Posterior posterior = SkillModel.of(club.club, SimulatedClub.PRIOR).fit(club.evidence, club.weeks);
+    Posterior posterior =
+        SkillModel.of(club.club, SimulatedClub.PRIOR).fit(club.evidence, club.weeks);
     DensePosterior dense = new DensePosterior(club, 2);
     double[] mode = dense.modes(posterior);
     double[] gradient = dense.gradient(mode);

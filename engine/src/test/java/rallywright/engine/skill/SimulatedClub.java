@@ -7,6 +7,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import rallywright.engine.score.Goal;
+import rallywright.engine.score.Score;
+import rallywright.engine.score.Side;
 
 /** A club drawn from the prior with a seed: the truth, and games and yardsticks played from it. */
 final class SimulatedClub {
@@ -127,7 +130,7 @@ final class SimulatedClub {
   }
 
   private Game everyRally(int week, Contest contest, Sides sides) {
-    double chance = chance(contest.serverEdge(sides, week, Contest.Server.A));
+    double chance = chance(contest.serverEdge(sides, week, Side.A));
     int a = 0;
     int b = 0;
     while (Math.max(a, b) < 5) {
@@ -142,8 +145,8 @@ final class SimulatedClub {
 
   private Game sideOut(int week, Sides sides, boolean logged) {
     Contest contest = serverVersusReceiver();
-    double whenA = chance(contest.serverEdge(sides, week, Contest.Server.A));
-    double whenB = chance(contest.serverEdge(sides, week, Contest.Server.B));
+    double whenA = chance(contest.serverEdge(sides, week, Side.A));
+    double whenB = chance(contest.serverEdge(sides, week, Side.B));
     boolean aServes = random.nextBoolean();
     ScorePath.FirstServer first = aServes ? ScorePath.FirstServer.A : ScorePath.FirstServer.B;
     int[] points = {0, 0};
@@ -162,9 +165,9 @@ final class SimulatedClub {
             ? new RalliesByServer(served[0], points[0], served[1], points[1])
             : new ScorePath(
                 ScorePath.Counting.SERVER_ONLY,
-                Points.NONE,
-                new Points(points[0], points[1]),
-                new ScorePath.Finish(5, 1),
+                Score.LOVE_ALL,
+                Score.of(points[0], points[1]),
+                Goal.firstTo(5),
                 ScorePath.Ending.FINISHED,
                 first);
     return new Game(week, contest, sides, result);

@@ -75,8 +75,7 @@ class SkillChecksPublishedValuesTest {
         SkillSum.Key key =
             new SkillSum.Key(expected.get("player").asInt(), skill, expected.get("week").asInt());
         lines.add(
-            new Line(
-                posterior.mode(SkillSum.skill(key)), posterior.skill(key), expected, skill));
+            new Line(posterior.mode(SkillSum.skill(key)), posterior.skill(key), expected, skill));
       }
     }
     int effect = 0;
