@@ -18,6 +18,7 @@ public final class Posterior {
   private final Layout layout;
   private final LaplaceFit fit;
   private final Moments moments;
+  private final double[] mode;
 
   Posterior(Club club, SkillPrior prior, Layout layout, LaplaceFit fit) {
     this.club = club;
@@ -25,6 +26,7 @@ public final class Posterior {
     this.layout = layout;
     this.fit = fit;
     this.moments = Moments.of(fit);
+    this.mode = fit.mode();
   }
 
   /**
@@ -53,14 +55,37 @@ public final class Posterior {
   }
 
   /**
+   * The most likely value of a skill (the posterior mode), with the spread of the Gaussian there.
+   *
+   * @param key which; a week that was fitted, or any later one
+   * @return mode and SD in logits
+   */
+  public Estimate skillMode(SkillSum.Key key) {
+    int latent = layout.graph().start(layout.nodeAt(key)) + key.skill();
+    return new Estimate(mode[latent], skill(key).sd());
+  }
+
+  /**
+   * The most likely value of a shared effect.
+   *
+   * @param effect its number
+   * @return mode and SD in logits; SD 0 where it is known
+   */
+  public Estimate effectMode(int effect) {
+    int latent = layout.effectLatent(effect);
+    return latent < 0
+        ? effect(effect)
+        : new Estimate(mode[latent], Math.sqrt(moments.variance(latent)));
+  }
+
+  /**
    * The most likely value of a sum (the posterior mode), with the spread of the Gaussian there.
    *
    * @param sum which
    * @return mode and SD in logits
    */
   public Estimate mode(SkillSum sum) {
-    return new Estimate(
-        layout.row(sum).dot(fit.mode()), Math.sqrt(Math.max(0, covariance(sum, sum))));
+    return new Estimate(layout.row(sum).dot(mode), Math.sqrt(Math.max(0, covariance(sum, sum))));
   }
 
   /**
