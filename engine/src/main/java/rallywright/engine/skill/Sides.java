@@ -19,7 +19,12 @@ public record Sides(List<Integer> a, List<Integer> b) {
     all.addAll(b);
     if (a.isEmpty() || b.isEmpty() || a.size() > 2 || b.size() > 2) {
       throw new IllegalArgumentException(
-          "The sides have " + a.size() + " and " + b.size() + " players; each needs 1 or 2.");
+          "The sides have "
+              + a.size()
+              + " and "
+              + b.size()
+              + " players; each needs 1 or 2."
+              + " Maybe name only those who played.");
     }
     if (all.size() != a.size() + b.size()) {
       throw new IllegalArgumentException(

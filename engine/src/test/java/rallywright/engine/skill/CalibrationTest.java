@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
  * the prior with fixed seeds, of which each interval must cover about the share it says.
  */
 class CalibrationTest {
-  private static final int CLUBS = 60;
+  private static final int CLUBS = 400;
   private static final int PLAYERS = 5;
   private static final int WEEKS = 3;
   private static final double[] SHARES = {0.5, 0.8, 0.9, 0.95};
@@ -42,8 +42,8 @@ class CalibrationTest {
       }
     }
     for (int i = 0; i < SHARES.length; i++) {
-      assertThat(covered[i] / (double) seen).isCloseTo(SHARES[i], within(0.05));
+      assertThat(covered[i] / (double) seen).isCloseTo(SHARES[i], within(0.02));
     }
-    assertThat(sumOfErrors / seen).isCloseTo(0, within(0.15));
+    assertThat(sumOfErrors / seen).isCloseTo(0, within(0.1));
   }
 }
