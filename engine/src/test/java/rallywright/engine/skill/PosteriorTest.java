@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rallywright.engine.drill.Skill;
 import rallywright.engine.score.Side;
 
 class PosteriorTest {
@@ -44,6 +45,19 @@ class PosteriorTest {
     assertThat(posterior.effect(0)).isEqualTo(new Estimate(-0.85, 0.4));
     assertThat(posterior.effect(1)).isEqualTo(new Estimate(0.3, 0));
     assertThat(posterior.logEvidence()).isCloseTo(0, within(1e-12));
+  }
+
+  @Test
+  void skills_ofTheTrade_areElevenInThreeGroups() {
+    SkillGroups groups = SkillGroups.ofTheTrade();
+    assertThat(groups.skills()).isEqualTo(11);
+    assertThat(groups.together(SkillGroups.numberOf(Skill.DROP), SkillGroups.numberOf(Skill.DINK)))
+        .isTrue();
+    assertThat(groups.together(SkillGroups.numberOf(Skill.SERVE), SkillGroups.numberOf(Skill.LOB)))
+        .isTrue();
+    assertThat(
+            groups.together(SkillGroups.numberOf(Skill.SERVE), SkillGroups.numberOf(Skill.ATTACK)))
+        .isFalse();
   }
 
   @Test
