@@ -162,6 +162,28 @@ final class BlockCholesky {
     return x;
   }
 
+  /**
+   * U⁻ᵀ b: the covariance bᵀ(matrix)⁻¹c is the product of two such halves. Only the nodes on the
+   * way from those that b touches to the root take part, few for sums over recent weeks.
+   */
+  double[] half(double[] b) {
+    double[] x = b.clone();
+    double[] front = new double[graph.latents()];
+    boolean[] touched = new boolean[graph.nodes()];
+    for (int i = 0; i < b.length; i++) {
+      touched[graph.nodeOf(i)] |= b[i] != 0;
+    }
+    for (int node = 0; node < graph.nodes(); node++) {
+      if (touched[node]) {
+        forward(node, x, front);
+        if (plan.front(node).length > 0) {
+          touched[plan.front(node)[0]] = true;
+        }
+      }
+    }
+    return x;
+  }
+
   private void forward(int node, double[] x, double[] front) {
     int size = graph.size(node);
     int all = size + plan.width(node);

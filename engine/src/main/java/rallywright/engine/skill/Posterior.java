@@ -8,8 +8,8 @@ import java.util.List;
  * shared effect, a mean and a spread in logits, and how they hang together.
  *
  * <p>Means are the mode corrected by the skewness of the evidence to second order; spreads are
- * those of the Gaussian at the mode. A single skill is looked up; any other sum costs one or two
- * solves with the factor. Weeks after the last one fitted have the last mean and a spread that
+ * those of the Gaussian at the mode. A single skill is looked up; any other sum costs half a
+ * solve with the factor. Weeks after the last one fitted have the last mean and a spread that
  * grows.
  */
 public final class Posterior {
@@ -85,7 +85,7 @@ public final class Posterior {
    * @return mode and SD in logits
    */
   public Estimate mode(SkillSum sum) {
-    return new Estimate(layout.row(sum).dot(mode), Math.sqrt(Math.max(0, covariance(sum, sum))));
+    return new Estimate(layout.row(sum).dot(mode), Math.sqrt(variance(sum)));
   }
 
   /**
@@ -95,8 +95,7 @@ public final class Posterior {
    * @return mean and SD in logits
    */
   public Estimate of(SkillSum sum) {
-    return new Estimate(
-        layout.row(sum).dot(moments.mean()), Math.sqrt(Math.max(0, covariance(sum, sum))));
+    return new Estimate(layout.row(sum).dot(moments.mean()), Math.sqrt(variance(sum)));
   }
 
   /**
@@ -107,9 +106,24 @@ public final class Posterior {
    * @return covariance in logits squared
    */
   public double covariance(SkillSum sum, SkillSum other) {
-    double[] solved = fit.factor().solve(layout.row(sum).dense(layout.graph().latents()));
-    SparseRow row = layout.row(other);
-    return row.dot(solved) - row.offset() + wander(sum, other);
+    return dot(half(sum), half(other)) + wander(sum, other);
+  }
+
+  private double variance(SkillSum sum) {
+    double[] half = half(sum);
+    return dot(half, half) + wander(sum, sum);
+  }
+
+  private double[] half(SkillSum sum) {
+    return fit.factor().half(layout.row(sum).dense(layout.graph().latents()));
+  }
+
+  private static double dot(double[] x, double[] y) {
+    double sum = 0;
+    for (int i = 0; i < x.length; i++) {
+      sum += x[i] * y[i];
+    }
+    return sum;
   }
 
   /**
@@ -137,11 +151,14 @@ public final class Posterior {
     int count = planned.size();
     double[] shared = new double[count];
     double[][] among = new double[count][count];
+    double[] halfOfTarget = half(target);
+    List<double[]> halves = planned.stream().map(rallies -> half(rallies.edge())).toList();
     for (int i = 0; i < count; i++) {
       SkillSum edge = planned.get(i).edge();
-      shared[i] = covariance(edge, target);
+      shared[i] = dot(halves.get(i), halfOfTarget) + wander(edge, target);
       for (int j = 0; j <= i; j++) {
-        among[i][j] = covariance(edge, planned.get(j).edge());
+        SkillSum other = planned.get(j).edge();
+        among[i][j] = dot(halves.get(i), halves.get(j)) + wander(edge, other);
         among[j][i] = among[i][j];
       }
     }
