@@ -146,7 +146,7 @@ final class SkillFileGames {
     Score start = start(field);
     Score end = end(field);
     boolean called = field.optional("timeCalled").map(JsonField::flag).orElse(false);
-    if (!called && target(field).isPresent() && goal(field, end).winnerAt(end).isEmpty()) {
+    if (!called && rule(field, "target").isPresent() && goal(field, end).winnerAt(end).isEmpty()) {
       throw notOver(field, end);
     }
     if (end.a() < start.a() || end.b() < start.b()) {
@@ -171,7 +171,9 @@ final class SkillFileGames {
             ScorePath.Counting.SERVER_ONLY,
             start(field),
             end,
-            called && target(field).isEmpty() ? Goal.firstTo(Goal.MAX_TARGET) : goal(field, end),
+            called && rule(field, "target").isEmpty()
+                ? Goal.firstTo(Goal.MAX_TARGET)
+                : goal(field, end),
             called ? ScorePath.Ending.TIME_CALLED : ScorePath.Ending.FINISHED,
             firstServer(field));
     return field
@@ -188,23 +190,20 @@ final class SkillFileGames {
         .orElse(ScorePath.FirstServer.UNKNOWN);
   }
 
-  private Optional<JsonField> target(JsonField field) {
-    return field.optional("target").or(() -> root.optional("target"));
+  /** A rule as the game names it, else its drill, else the file. */
+  private Optional<JsonField> rule(JsonField field, String name) {
+    JsonField drill = drills.get(field.field("drill").integer(0, drills.size() - 1));
+    return field.optional(name).or(() -> drill.optional(name)).or(() -> root.optional(name));
   }
 
-  /** The goal that the game or the file names; else to 5, or to the points of a higher score. */
+  /** The goal that the file names; else to 5, or to the points of a higher score. */
   private Goal goal(JsonField field, Score end) {
     int reached = Math.max(end.a(), end.b());
     int target =
-        target(field)
+        rule(field, "target")
             .map(t -> t.integer(1, Goal.MAX_TARGET))
             .orElse(Math.max(USUAL_TARGET, reached));
-    int winBy =
-        field
-            .optional("winBy")
-            .or(() -> root.optional("winBy"))
-            .map(w -> w.integer(1, 2))
-            .orElse(1);
+    int winBy = rule(field, "winBy").map(w -> w.integer(1, 2)).orElse(1);
     return Goal.firstTo(target).withWinBy(winBy == 1 ? WinBy.ONE : WinBy.TWO);
   }
 

@@ -109,6 +109,14 @@ class SkillCommandTest {
   }
 
   @Test
+  void target_ofADrill_holdsForItsGames() throws Exception {
+    String toThree = CLUB.replace("\"alphaSd\": 0.4,", "\"alphaSd\": 0.4, \"target\": 3,");
+    assertThat(runOn(toThree).err)
+        .contains("games[2]: The score (1-5) cannot be where a game to 3");
+    assertThat(runOn(toThree.replace("\"target\": 3", "\"target\": 5")).err).isEmpty();
+  }
+
+  @Test
   void file_withoutLevels_countsThePlayersOfItsGames() throws Exception {
     Answer answer = runOn(CLUB.replace("\"levels\": [3.0, null, 4.0],", ""));
     assertThat(answer.err).isEmpty();

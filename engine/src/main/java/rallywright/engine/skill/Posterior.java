@@ -8,9 +8,8 @@ import java.util.List;
  * shared effect, a mean and a spread in logits, and how they hang together.
  *
  * <p>Means are the mode corrected by the skewness of the evidence to second order; spreads are
- * those of the Gaussian at the mode. A single skill is looked up; any other sum costs half a
- * solve with the factor. Weeks after the last one fitted have the last mean and a spread that
- * grows.
+ * those of the Gaussian at the mode. A single skill is looked up; any other sum costs half a solve
+ * with the factor. Weeks after the last one fitted have the last mean and a spread that grows.
  */
 public final class Posterior {
   private final Club club;
