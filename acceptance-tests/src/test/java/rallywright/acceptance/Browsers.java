@@ -1,0 +1,53 @@
+package rallywright.acceptance;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Chromium without a window, in the two sizes that pages are made for. */
+final class Browsers implements AutoCloseable {
+
+  private final Playwright playwright = Playwright.create();
+  private final Browser browser;
+
+  Browsers() {
+    browser =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(Path.of(System.getProperty("chromium", "/usr/bin/chromium")))
+                    .setHeadless(true)
+                    .setArgs(
+                        List.of(
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--no-first-run",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            "--disable-sync")));
+  }
+
+  /** A fresh profile the size of a phone, with touch. */
+  BrowserContext phone() {
+    return browser.newContext(
+        new Browser.NewContextOptions()
+            .setViewportSize(390, 844)
+            .setHasTouch(true)
+            .setIsMobile(true)
+            .setDeviceScaleFactor(2));
+  }
+
+  /** A fresh profile the size of a laptop. */
+  BrowserContext laptop() {
+    return browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768));
+  }
+
+  @Override
+  public void close() {
+    playwright.close();
+  }
+}

@@ -1,0 +1,56 @@
+package rallywright.engine.plan;
+
+import java.util.List;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.drill.DrillKey;
+
+/**
+ * One stretch of a session: a warm-up, one drill with its games, a yardstick or a break.
+ *
+ * @param id the block's id, unique in the plan
+ * @param kind what sort of block it is
+ * @param drill the drill, warm-up or yardstick that is played
+ * @param end how it ends
+ * @param time how long it takes with everything that belongs to it
+ * @param games the games of all lanes, by turn; empty for warm-ups, yardsticks and breaks
+ * @param sitting who sits out, by turn: the list at place t belongs to turn t + 1
+ * @param reason why it is in the plan, as one sentence for the coach
+ */
+public record PlannedBlock(
+    BlockId id,
+    Kind kind,
+    DrillKey drill,
+    End end,
+    BlockTime time,
+    List<PlannedGame> games,
+    List<List<PlayerId>> sitting,
+    String reason) {
+
+  /** The sorts of block. */
+  public enum Kind {
+    /** Getting warm, without or with a paddle. */
+    WARM_UP,
+    /** A scored drill game. */
+    DRILL,
+    /** A half-court or full game with serve and return. */
+    FULL_GAME,
+    /** A closed test of n balls. */
+    YARDSTICK,
+    /** Rest and water. */
+    BREAK
+  }
+
+  /** How a block ends. */
+  public enum End {
+    /** At a fixed time, by a horn; games cut off are kept as they stand. */
+    BY_CLOCK,
+    /** When its last lane is done. */
+    LAST_LANE
+  }
+
+  /** Copies the lists. */
+  public PlannedBlock {
+    games = List.copyOf(games);
+    sitting = sitting.stream().map(List::copyOf).toList();
+  }
+}

@@ -1,0 +1,7 @@
+package rallywright.store;
+
+/** The club's data. */
+public final class ClubStore {
+
+  private ClubStore() {}
+}
