@@ -1,12 +1,15 @@
 package rallywright.engine.odds;
 
 import java.util.Optional;
+import java.util.function.Function;
 import rallywright.engine.odds.FairGame.HeadStart;
 import rallywright.engine.odds.FairGame.UnequalTargets;
 import rallywright.engine.quantity.Probability;
+import rallywright.engine.score.BySide;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Goal;
 import rallywright.engine.score.Score;
+import rallywright.engine.score.Serve;
 import rallywright.engine.score.Side;
 
 /**
@@ -28,7 +31,21 @@ public final class HeadStartSearch {
   /** Two head starts are equally good if their distances differ by no more than rounding. */
   private static final double ROUNDING = 1e-12;
 
-  private HeadStartSearch() {}
+  private final GameFormat format;
+  private final RallyChances chances;
+  private final Probability wish;
+  private final Function<Score, Serve> firstServe;
+
+  private HeadStartSearch(
+      GameFormat format,
+      RallyChances chances,
+      Probability wish,
+      Function<Score, Serve> firstServe) {
+    this.format = format;
+    this.chances = chances;
+    this.wish = wish;
+    this.firstServe = firstServe;
+  }
 
   /**
    * The fairest way to play a format.
@@ -40,58 +57,77 @@ public final class HeadStartSearch {
    * @throws IllegalArgumentException if the game would never end
    */
   public static FairGame fairest(GameFormat format, RallyChances chances, Probability wish) {
-    HeadStart best = headStart(format, chances, wish);
+    return fairest(format, chances, wish, start -> format.firstServe());
+  }
+
+  /**
+   * The fairest way to play a format that is begun by another serve than its usual one.
+   *
+   * @param format how the game is counted; its own head start is left aside
+   * @param chances the chances of a rally
+   * @param wish the chance with which A should win
+   * @param firstServe who serves first, from each head start
+   * @return the best head start and, if needed, the best unequal targets
+   * @throws IllegalArgumentException if the game would never end
+   */
+  public static FairGame fairest(
+      GameFormat format,
+      RallyChances chances,
+      Probability wish,
+      Function<Score, Serve> firstServe) {
+    HeadStartSearch search = new HeadStartSearch(format, chances, wish, firstServe);
+    HeadStart best = search.headStart();
     boolean near = Math.abs(best.winA() - wish.value()) <= NEAR_ENOUGH + ROUNDING;
     Optional<UnequalTargets> targets =
-        near || format.goal().isUnequal()
-            ? Optional.empty()
-            : Optional.of(targets(format, chances, wish));
+        near || format.goal().isUnequal() ? Optional.empty() : Optional.of(search.targets());
     return new FairGame(best, targets);
   }
 
-  private static HeadStart headStart(GameFormat format, RallyChances chances, Probability wish) {
+  private HeadStart headStart() {
     GameOdds odds = GameOdds.of(format.withStart(Score.LOVE_ALL), chances);
-    HeadStart best = at(odds, format, Score.LOVE_ALL);
-    int most = Math.max(format.goal().targets().a(), format.goal().targets().b());
-    for (int points = 1; points < most; points++) {
+    HeadStart best = at(odds, Score.LOVE_ALL);
+    BySide<Integer> targets = format.goal().targets();
+    for (int points = 1; points < Math.max(targets.a(), targets.b()); points++) {
       for (Side side : Side.values()) {
-        if (points < format.goal().targets().of(side)) {
+        if (points < targets.of(side)) {
           Score start = side == Side.A ? Score.of(points, 0) : Score.of(0, points);
-          HeadStart next = at(odds, format, start);
-          best = closer(next.winA(), best.winA(), wish) ? next : best;
+          HeadStart next = at(odds, start);
+          best = closer(next.winA(), best.winA()) ? next : best;
         }
       }
     }
     return best;
   }
 
-  private static HeadStart at(GameOdds odds, GameFormat format, Score start) {
-    double winA = odds.from(start, format.firstServe()).winChance(Side.A);
+  private HeadStart at(GameOdds odds, Score start) {
+    double winA = odds.from(start, firstServe.apply(start)).winChance(Side.A);
     return new HeadStart(start.a(), start.b(), winA);
   }
 
-  private static UnequalTargets targets(GameFormat format, RallyChances chances, Probability wish) {
+  private UnequalTargets targets() {
     int target = format.goal().targets().a();
     int most = Math.min(Goal.MAX_TARGET, MOST_TARGETS * target);
-    UnequalTargets best = at(format, chances, target, target);
-    boolean aTooStrong = best.winA() > wish.value();
+    UnequalTargets best = at(target, target);
+    boolean strongA = best.winA() > wish.value();
     for (int raised = target + 1; raised <= most; raised++) {
-      UnequalTargets next =
-          aTooStrong ? at(format, chances, raised, target) : at(format, chances, target, raised);
-      best = closer(next.winA(), best.winA(), wish) ? next : best;
-      if (aTooStrong == (next.winA() <= wish.value())) {
+      UnequalTargets next = strongA ? at(raised, target) : at(target, raised);
+      best = closer(next.winA(), best.winA()) ? next : best;
+      boolean passed = strongA ? next.winA() <= wish.value() : next.winA() >= wish.value();
+      if (passed) {
         break;
       }
     }
     return best;
   }
 
-  private static UnequalTargets at(GameFormat format, RallyChances chances, int a, int b) {
+  private UnequalTargets at(int a, int b) {
     GameFormat unequal = format.withStart(Score.LOVE_ALL).withGoal(Goal.unequal(a, b));
-    return new UnequalTargets(a, b, GameOdds.of(unequal, chances).winChance(Side.A));
+    GameOdds odds = GameOdds.of(unequal, chances);
+    Serve first = firstServe.apply(Score.LOVE_ALL);
+    return new UnequalTargets(a, b, odds.from(Score.LOVE_ALL, first).winChance(Side.A));
   }
 
-  private static boolean closer(double next, double best, Probability wish) {
+  private boolean closer(double next, double best) {
     return Math.abs(next - wish.value()) < Math.abs(best - wish.value()) - ROUNDING;
   }
 }
