@@ -34,6 +34,10 @@ final class Chance {
     }
     double value = Double.parseDouble(part);
     if (!(value <= 1)) {
+      if (typed.matches("0,\\d+")) {
+        throw wrong(
+            name, typed, "a number from 0 to 1", typed.replace(',', '.') + ", with a point");
+      }
       String percent = value <= 100 ? "%s".formatted(value / 100) : "0.5";
       throw wrong(name, typed, "a number from 0 to 1", percent);
     }

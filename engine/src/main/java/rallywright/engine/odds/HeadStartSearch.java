@@ -1,5 +1,7 @@
 package rallywright.engine.odds;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import rallywright.engine.odds.FairGame.HeadStart;
@@ -17,8 +19,9 @@ import rallywright.engine.score.Side;
  * five points of a hundred, targets that differ.
  *
  * <p>One side starts at 0, the other below the target; of two equally good head starts the smaller
- * is taken, so that games stay long. Unequal targets leave the weaker side the target of the format
- * and raise the other one's, up to {@value #MOST_TARGETS} times.
+ * is taken, so that games stay long. With unequal targets, won by one, the weaker side needs at
+ * most the target of the format, the stronger at least that and at most {@value #MOST_TARGETS}
+ * times as many; of equally good pairs the one with the larger target for the weaker side is taken.
  */
 public final class HeadStartSearch {
 
@@ -26,7 +29,7 @@ public final class HeadStartSearch {
   public static final double NEAR_ENOUGH = 0.05;
 
   /** How many times its target the stronger side may be asked for (assumption of this project). */
-  public static final int MOST_TARGETS = 4;
+  public static final int MOST_TARGETS = 2;
 
   /** Two head starts are equally good if their distances differ by no more than rounding. */
   private static final double ROUNDING = 1e-12;
@@ -78,9 +81,12 @@ public final class HeadStartSearch {
     HeadStartSearch search = new HeadStartSearch(format, chances, wish, firstServe);
     HeadStart best = search.headStart();
     boolean near = Math.abs(best.winA() - wish.value()) <= NEAR_ENOUGH + ROUNDING;
-    Optional<UnequalTargets> targets =
-        near || format.goal().isUnequal() ? Optional.empty() : Optional.of(search.targets());
-    return new FairGame(best, targets);
+    if (near || format.goal().isUnequal()) {
+      return new FairGame(best, Optional.empty());
+    }
+    UnequalTargets targets = search.targets(best.winA() > wish.value() ? Side.A : Side.B);
+    boolean better = search.closer(targets.winA(), best.winA());
+    return new FairGame(best, better ? Optional.of(targets) : Optional.empty());
   }
 
   private HeadStart headStart() {
@@ -104,27 +110,57 @@ public final class HeadStartSearch {
     return new HeadStart(start.a(), start.b(), winA);
   }
 
-  private UnequalTargets targets() {
+  /** All pairs of targets are read off one long game, entered where the points still needed fit. */
+  private UnequalTargets targets(Side strong) {
     int target = format.goal().targets().a();
     int most = Math.min(Goal.MAX_TARGET, MOST_TARGETS * target);
-    UnequalTargets best = at(target, target);
-    boolean strongA = best.winA() > wish.value();
-    for (int raised = target + 1; raised <= most; raised++) {
-      UnequalTargets next = strongA ? at(raised, target) : at(target, raised);
-      best = closer(next.winA(), best.winA()) ? next : best;
-      boolean passed = strongA ? next.winA() <= wish.value() : next.winA() >= wish.value();
-      if (passed) {
-        break;
+    LongGame game =
+        new LongGame(strong == Side.A ? Score.of(most, target) : Score.of(target, most));
+    UnequalTargets best = game.at(target, target);
+    for (int weaker = target; weaker >= 1; weaker--) {
+      for (int stronger = target; stronger <= most; stronger++) {
+        UnequalTargets next =
+            strong == Side.A ? game.at(stronger, weaker) : game.at(weaker, stronger);
+        best = closer(next.winA(), best.winA()) ? next : best;
       }
     }
     return best;
   }
 
-  private UnequalTargets at(int a, int b) {
-    GameFormat unequal = format.withStart(Score.LOVE_ALL).withGoal(Goal.unequal(a, b));
-    GameOdds odds = GameOdds.of(unequal, chances);
-    Serve first = firstServe.apply(Score.LOVE_ALL);
-    return new UnequalTargets(a, b, odds.from(Score.LOVE_ALL, first).winChance(Side.A));
+  /**
+   * A game so long that every pair of targets is the end of it. Entered after an odd number of
+   * points it finds the partners of that side exchanged, so they are exchanged beforehand.
+   */
+  private final class LongGame {
+
+    private final Score targets;
+    private final Map<Score, GameOdds> odds = new HashMap<>();
+
+    private LongGame(Score targets) {
+      this.targets = targets;
+    }
+
+    UnequalTargets at(int a, int b) {
+      Score entry = Score.of(targets.a() - a, targets.b() - b);
+      Serve first = firstServe.apply(Score.LOVE_ALL);
+      boolean exchanged = entry.of(first.side()) % 2 == 1;
+      Serve serve =
+          exchanged ? new Serve(first.side(), first.number(), first.server().other()) : first;
+      double winA =
+          odds.computeIfAbsent(Score.of(entry.a() % 2, entry.b() % 2), this::solve)
+              .from(entry, serve)
+              .winChance(Side.A);
+      return new UnequalTargets(a, b, winA);
+    }
+
+    private GameOdds solve(Score oddPoints) {
+      RallyChances own = chances;
+      for (Side side : Side.values()) {
+        own = oddPoints.of(side) == 1 ? own.withPartnersExchanged(side) : own;
+      }
+      Goal goal = Goal.unequal(targets.a(), targets.b());
+      return GameOdds.of(format.withStart(Score.LOVE_ALL).withGoal(goal), own);
+    }
   }
 
   private boolean closer(double next, double best) {

@@ -43,6 +43,16 @@ public sealed interface RallyChances {
   }
 
   /**
+   * The same chances with the names of two partners exchanged.
+   *
+   * @param side the pair
+   * @return the chances; unchanged where servers have no names
+   */
+  default RallyChances withPartnersExchanged(Side side) {
+    return this;
+  }
+
+  /**
    * The given numbers.
    *
    * @return one, two or four chances
@@ -164,6 +174,13 @@ public sealed interface RallyChances {
     public int indexOf(Serve serve) {
       int firstOfPair = serve.side() == Side.A ? 0 : 2;
       return serve.server() == Partner.RIGHT_AT_EVEN ? firstOfPair : firstOfPair + 1;
+    }
+
+    @Override
+    public RallyChances withPartnersExchanged(Side side) {
+      PairChances pair = pairs.of(side);
+      PairChances exchanged = new PairChances(pair.leftAtEven(), pair.rightAtEven());
+      return new NamedServers(pairs.with(side, exchanged));
     }
 
     @Override
