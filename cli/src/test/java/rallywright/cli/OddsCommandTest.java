@@ -97,7 +97,9 @@ class OddsCommandTest {
     assertThat(number(answer, "/derivatives/rally")).isCloseTo(slope, within(1e-12));
     assertThat(answer.at("/headStart/a").asInt()).isZero();
     assertThat(answer.at("/headStart/b").asInt()).isEqualTo(2);
-    assertThat(number(answer, "/headStart/winA")).isCloseTo(0.5, within(0.05));
+    // A needs 5, B needs 3: 0.6^5 (1 + 5 * 0.4 + 15 * 0.4^2), further than 0.05 from the wish.
+    assertThat(number(answer, "/headStart/winA")).isCloseTo(Math.pow(0.6, 5) * 5.4, within(1e-14));
+    assertThat(number(answer, "/unequalTargets/winA")).isCloseTo(0.5, within(0.05));
   }
 
   @Test

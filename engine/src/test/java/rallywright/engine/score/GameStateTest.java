@@ -18,8 +18,8 @@ class GameStateTest {
   private static List<GameState> states(GameFormat format, String winners) {
     GameState state = GameState.start(format);
     List<GameState> states = new ArrayList<>(List.of(state));
-    for (char winner : winners.toCharArray()) {
-      state = state.after(Rally.wonBy(winner == 'A' ? Side.A : Side.B));
+    for (int i = 0; i < winners.length(); i++) {
+      state = state.after(Rally.wonBy(winners.charAt(i) == 'A' ? Side.A : Side.B));
       states.add(state);
     }
     return states;
