@@ -84,7 +84,7 @@ public final class HeadStartSearch {
     if (near || format.goal().isUnequal()) {
       return new FairGame(best, Optional.empty());
     }
-    UnequalTargets targets = search.targets(best.winA() > wish.value() ? Side.A : Side.B);
+    UnequalTargets targets = search.targets();
     boolean better = search.closer(targets.winA(), best.winA());
     return new FairGame(best, better ? Optional.of(targets) : Optional.empty());
   }
@@ -111,7 +111,10 @@ public final class HeadStartSearch {
   }
 
   /** All pairs of targets are read off one long game, entered where the points still needed fit. */
-  private UnequalTargets targets(Side strong) {
+  private UnequalTargets targets() {
+    double level =
+        at(GameOdds.of(format.withStart(Score.LOVE_ALL), chances), Score.LOVE_ALL).winA();
+    Side strong = level > wish.value() ? Side.A : Side.B;
     int target = format.goal().targets().a();
     int most = Math.min(Goal.MAX_TARGET, MOST_TARGETS * target);
     LongGame game =
