@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
       DemoCommand.class,
       ServeCommand.class,
       SkillCommand.class,
+      OddsCommand.class,
       VersionCommand.class,
       GenerateCompletion.class
     })
