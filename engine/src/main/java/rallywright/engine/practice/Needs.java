@@ -12,12 +12,12 @@ import rallywright.engine.quantity.StandardNormal;
 /**
  * The needs of one player, one for each skill.
  *
- * <p><b>Card.</b> need = worth × (room × urgency + information). <em>Room</em> runs from 0 to 2 and
- * is 1 where a skill stands as expected: 2 / (1 + e^(-gap / 0.5)), gap = expected less estimate, in
- * logits. <em>Urgency</em> runs from 1 (fresh) to 1.5 (all faded). <em>Information</em> is at most
- * 0.5, for a skill with fewer than 30 rallies that is still unsure. The form and the numbers are
- * assumptions of this project. Limits: worth is what the given {@link SkillWorth} says; a need is a
- * ranking, not a forecast.
+ * <p><b>Card.</b> need = worth × (room × urgency + information), the worths of a player's skills
+ * scaled to sum to 1. <em>Room</em> runs from 0 to 2 and is 1 where a skill stands as expected: 2 /
+ * (1 + e^(-gap / 0.5)), gap = expected less estimate, in logits. <em>Urgency</em> runs from 1
+ * (fresh) to 1.5 (all faded). <em>Information</em> is at most 0.5, for a skill with fewer than 30
+ * rallies that is still unsure. The form and the numbers are assumptions of this project. Limits:
+ * worth is what the given {@link SkillWorth} says; a need is a ranking, not a forecast.
  */
 public final class Needs {
 
@@ -59,9 +59,21 @@ public final class Needs {
    * @throws IllegalArgumentException if the half-life is not above 0
    */
   public static Needs of(PlayerStanding player, SkillWorth worth, double halfLifeWeeks) {
-    Map<Skill, Need> needs = new EnumMap<>(Skill.class);
+    Map<Skill, Double> worths = new EnumMap<>(Skill.class);
+    double sum = 0;
     for (Skill skill : Skill.values()) {
-      needs.put(skill, need(player, skill, worth.of(player, skill), halfLifeWeeks));
+      double each = worth.of(player, skill);
+      if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException(
+            "The worth of %s (%s) must be 0 or more.".formatted(skill.words(), each));
+      }
+      worths.put(skill, each);
+      sum += each;
+    }
+    Map<Skill, Need> needs = new EnumMap<>(Skill.class);
+    for (Map.Entry<Skill, Double> each : worths.entrySet()) {
+      double share = sum > 0 ? each.getValue() / sum : 0;
+      needs.put(each.getKey(), need(player, each.getKey(), share, halfLifeWeeks));
     }
     return new Needs(player.name(), needs);
   }
