@@ -30,9 +30,4 @@ final class GameNames {
     }
     return hash;
   }
-
-  /** The id of the number-th block of a drill along a line. */
-  static BlockId block(String drill, String part, int number) {
-    return new BlockId(drill + "-" + part + "-" + number);
-  }
 }

@@ -129,4 +129,14 @@ final class PlanContext {
             attendee(planned.b().players().get(0)).standing());
     return lengths.of(drill, matchup, planned.headStart());
   }
+
+  /** The time of a game between two players, with the head start that they would get. */
+  Timing usualTiming(DrillLine line, Attendee a, Attendee b) {
+    var sides = line.game().layout().sides();
+    Seat first = new Seat(sides.a().role(), List.of(a.id()));
+    Seat second = new Seat(sides.b().role(), List.of(b.id()));
+    HeadStart start = problem.knowledge().fairStarts().of(line.drill(), first, second);
+    Matchup matchup = Matchup.of(line.game(), a.standing(), b.standing());
+    return lengths.of(line.drill(), matchup, start);
+  }
 }
