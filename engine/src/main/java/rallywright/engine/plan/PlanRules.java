@@ -51,8 +51,8 @@ final class PlanRules {
     return broken;
   }
 
-  private static Optional<BrokenRule> broken(String rule, String sentence, Object... parts) {
-    return Optional.of(new BrokenRule(rule, sentence.formatted(parts)));
+  private static Optional<BrokenRule> broken(String rule, String sentence) {
+    return Optional.of(new BrokenRule(rule, sentence));
   }
 
   private List<PlannedBlock> played() {
@@ -66,9 +66,8 @@ final class PlanRules {
     }
     return broken(
         "booked time",
-        "The session needs %.0f minutes to be safe, but %.0f are booked. Maybe take out a game.",
-        Math.ceil(clock.minutesReserved()),
-        clock.minutesBooked());
+        "The session needs %.0f minutes to be safe, but %.0f are booked. Maybe take out a game."
+            .formatted(Math.ceil(clock.minutesReserved()), clock.minutesBooked()));
   }
 
   /** "Nobody strikes a hard ball cold." */
@@ -102,8 +101,8 @@ final class PlanRules {
       if (drill.progression().compareTo(reached) < 0) {
         return broken(
             "from the line back",
-            "%s comes after drills from farther back. Maybe move it forward.",
-            drill.name());
+            "%s comes after drills from farther back. Maybe move it forward."
+                .formatted(drill.name()));
       }
       reached = drill.progression();
     }
@@ -121,9 +120,8 @@ final class PlanRules {
       if (run > context.wish().maxHardMinutes() + 0.5) {
         return broken(
             "hard minutes",
-            "%.0f hard minutes follow one another, %.0f are allowed. Maybe put a break between.",
-            run,
-            context.wish().maxHardMinutes());
+            "%.0f hard minutes follow one another, %.0f are allowed. Maybe put a break between."
+                .formatted(run, context.wish().maxHardMinutes()));
       }
     }
     return Optional.empty();
@@ -135,8 +133,8 @@ final class PlanRules {
     return clock.minutesMean() > Walk.LONG_SESSION_MINUTES && !water
         ? broken(
             "water break",
-            "The session lasts %.0f minutes without a water break. Maybe add one half-way.",
-            clock.minutesMean())
+            "The session lasts %.0f minutes without a water break. Maybe add one half-way."
+                .formatted(clock.minutesMean()))
         : Optional.empty();
   }
 
@@ -152,7 +150,8 @@ final class PlanRules {
     for (SkillGroup group : SkillGroup.values()) {
       if (!touched.contains(group)) {
         return broken(
-            "coverage", "No drill trains the group \"%s\". Maybe add one.", group.words());
+            "coverage",
+            "No drill trains the group \"%s\". Maybe add one.".formatted(group.words()));
       }
     }
     return Optional.empty();
@@ -173,9 +172,8 @@ final class PlanRules {
         if (!once || !new HashSet<>(seen).equals(new HashSet<>(plan.present()))) {
           return broken(
               "everyone once",
-              "In turn %d of %s somebody is missing or placed twice. Maybe plan it anew.",
-              turn,
-              context.drill(block.drill()).name());
+              "In turn %d of %s somebody is missing or placed twice. Maybe plan it anew."
+                  .formatted(turn, context.drill(block.drill()).name()));
         }
       }
     }
@@ -187,12 +185,13 @@ final class PlanRules {
     for (PlannedBlock block : played()) {
       for (PlannedGame one : block.games()) {
         for (PlannedGame other : block.games()) {
-          if (one != other && one.turn() == other.turn() && collide(one.place(), other.place())) {
+          if (!one.id().equals(other.id())
+              && one.turn() == other.turn()
+              && collide(one.place(), other.place())) {
             return broken(
                 "lanes of a court",
-                "%s and %s cannot be used at once. Maybe move one game to another court.",
-                one.place().words(),
-                other.place().words());
+                "%s and %s cannot be used at once. Maybe move one game to another court."
+                    .formatted(one.place().words(), other.place().words()));
           }
         }
       }
@@ -215,20 +214,21 @@ final class PlanRules {
         boolean free =
             context.access(playerA(game), drill) == RoleAccess.BOTH
                 && context.access(playerB(game), drill) == RoleAccess.BOTH;
-        boolean swapped =
-            block.games().stream()
-                .anyMatch(each -> playerA(each) == playerB(game) && playerB(each) == playerA(game));
+        boolean swapped = block.games().stream().anyMatch(each -> swapped(each, game));
         if (free && !swapped) {
           return broken(
               "both roles",
-              "%s and %s play %s in one role only. Maybe add the game with roles swapped.",
-              playerA(game).name(),
-              playerB(game).name(),
-              drill.name());
+              "%s and %s play %s in one role only. Maybe add the game with roles swapped."
+                  .formatted(playerA(game).name(), playerB(game).name(), drill.name()));
         }
       }
     }
     return Optional.empty();
+  }
+
+  private static boolean swapped(PlannedGame one, PlannedGame other) {
+    return one.a().players().equals(other.b().players())
+        && one.b().players().equals(other.a().players());
   }
 
   private Attendee playerA(PlannedGame game) {
@@ -248,8 +248,8 @@ final class PlanRules {
             || !context.access(playerB(game), drill).mayTake(Side.B)) {
           return broken(
               "limits",
-              "%s asks a player for something to be spared. Maybe choose another drill.",
-              drill.name());
+              "%s asks a player for something to be spared. Maybe choose another drill."
+                  .formatted(drill.name()));
         }
       }
     }
@@ -269,8 +269,8 @@ final class PlanRules {
     return apart > 1
         ? broken(
             "sit-outs",
-            "Somebody sits out %d times more often than another. Maybe plan the last drill anew.",
-            apart)
+            "Somebody sits out %d times more often than another. Maybe plan the last drill anew."
+                .formatted(apart))
         : Optional.empty();
   }
 

@@ -82,10 +82,10 @@ public final class SessionPlanner {
   private String tooShort(SearchModel model, double warmUpMinutes) {
     double shortest =
         model.options().stream().mapToDouble(each -> each.blockSeconds(1) / 60).min().orElseThrow();
-    long enough = 10 * (long) Math.ceil((1.4 * shortest + warmUpMinutes + 2) / 10);
+    long bookable = 10 * (long) Math.ceil((1.4 * shortest + warmUpMinutes + 2) / 10);
     return "%d minutes are too few: the warm-up takes %.1f and the shortest drill about %.1f."
             .formatted(context.wish().minutes(), warmUpMinutes, shortest)
-        + " Maybe book %d minutes.".formatted(enough);
+        + " Maybe book %d minutes.".formatted(bookable);
   }
 
   private static int sum(int[] stints) {
