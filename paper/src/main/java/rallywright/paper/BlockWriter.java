@@ -70,8 +70,7 @@ final class BlockWriter {
         played ? List.of() : cues(drill.advice().cues()));
   }
 
-  private BlockView yardstick(
-      PlannedBlock block, Yardstick yardstick, String id, String clock) {
+  private BlockView yardstick(PlannedBlock block, Yardstick yardstick, String id, String clock) {
     List<List<CountCell>> rows = new ArrayList<>();
     List<CountCell> row = new ArrayList<>();
     for (PlayerId player : request.session().plan().present()) {
@@ -123,6 +122,11 @@ final class BlockWriter {
   }
 
   private static String directions(Set<Lane> lanes) {
+    if (lanes.containsAll(Lane.of(Direction.CROSS_EVEN))
+        && lanes.containsAll(Lane.of(Direction.CROSS_ODD))
+        && lanes.size() == 2) {
+      return "cross-court, even and odd side";
+    }
     return lanes.stream()
         .map(Lane::direction)
         .collect(Collectors.toCollection(TreeSet::new))
@@ -141,8 +145,7 @@ final class BlockWriter {
     boolean roundThePost =
         lanes.stream()
             .anyMatch(
-                lane ->
-                    game.roundThePostIn(lane.direction()) == RoundThePost.LEGAL_ON_FULL_COURT);
+                lane -> game.roundThePostIn(lane.direction()) == RoundThePost.LEGAL_ON_FULL_COURT);
     if (roundThePost) {
       words.append(" A legal ball round the post wins the rally.");
     }
@@ -156,7 +159,8 @@ final class BlockWriter {
     if (layout.isEven()) {
       return List.of();
     }
-    Role solid = block.games().stream().sorted(GameRows.ORDER_OF_PLAY).findFirst().orElseThrow().a().role();
+    Role solid =
+        block.games().stream().sorted(GameRows.ORDER_OF_PLAY).findFirst().orElseThrow().a().role();
     List<RoleLine> lines = new ArrayList<>();
     for (DrillSide side : List.of(layout.sides().a(), layout.sides().b())) {
       Mark mark = side.role() == solid ? Mark.SOLID : Mark.OUTLINED;

@@ -90,8 +90,7 @@ final class GameRows {
   }
 
   private SeatLine seat(Seat seat, Mark mark, int headStart) {
-    return new SeatLine(
-        mark, names.listed(seat.players()), headStart == 0 ? "" : "starts at " + headStart);
+    return new SeatLine(mark, names.listed(seat.players()), headStart == 0 ? "" : "+" + headStart);
   }
 
   private String place(CourtLane place) {
@@ -102,7 +101,10 @@ final class GameRows {
           case CROSS_EVEN -> "even";
           case CROSS_ODD -> "odd";
         };
-    return courts == 1 ? lane : "court " + place.court() + " " + lane;
+    if (courts == 1) {
+      return lane + (place.lane().direction().isCross() ? " side" : " lane");
+    }
+    return "court " + place.court() + " " + lane;
   }
 
   /** The lanes that a block uses on any of its courts, in the order of the court from the left. */
