@@ -32,12 +32,10 @@ final class BlockWriter {
 
   private final SheetRequest request;
   private final FirstNames names;
-  private final CourtPictures pictures;
 
-  BlockWriter(SheetRequest request, FirstNames names, CourtPictures pictures) {
+  BlockWriter(SheetRequest request, FirstNames names) {
     this.request = request;
     this.names = names;
-    this.pictures = pictures;
   }
 
   BlockView write(PlannedBlock block, String id, String clock) {
@@ -62,9 +60,13 @@ final class BlockWriter {
         played ? directions(lanes) : minutes(block),
         PrintableText.of(drill.rule()),
         drill.scored().map(game -> scoring(game, block, lanes)).orElse(""),
-        played ? drill.layout().map(layout -> roles(layout, block)).orElse(List.of()) : List.of(),
-        played ? pictures.of(drill, lanes) : List.of(),
-        new GameRows(names, request.session().plan().courts()).of(block),
+        played ? drill.layout().map(BlockWriter::roles).orElse(List.of()) : List.of(),
+        played ? DrawnCourts.of(drill, lanes) : List.of(),
+        new GameRows(
+                names,
+                request.session().plan().courts(),
+                drill.layout().map(layout -> layout.sides().a().role()).orElse(Role.EVEN))
+            .of(block),
         List.of(),
         sitting(block),
         played ? List.of() : cues(drill.advice().cues()));
@@ -89,7 +91,7 @@ final class BlockWriter {
         PrintableText.of("Counts: " + yardstick.hit()),
         PrintableText.of(yardstick.setUp()),
         List.of(),
-        pictures.of(yardstick),
+        DrawnCourts.of(yardstick),
         List.of(),
         rows,
         sitting(block),
@@ -107,7 +109,7 @@ final class BlockWriter {
         "",
         List.of(),
         List.of(),
-        new GameRows(names, request.session().plan().courts()).of(block),
+        new GameRows(names, request.session().plan().courts(), Role.EVEN).of(block),
         List.of(),
         sitting(block),
         List.of());
@@ -155,19 +157,16 @@ final class BlockWriter {
     return words.toString();
   }
 
-  private static List<RoleLine> roles(Layout layout, PlannedBlock block) {
+  private static List<RoleLine> roles(Layout layout) {
     if (layout.isEven()) {
       return List.of();
     }
-    Role solid =
-        block.games().stream().sorted(GameRows.ORDER_OF_PLAY).findFirst().orElseThrow().a().role();
-    List<RoleLine> lines = new ArrayList<>();
-    for (DrillSide side : List.of(layout.sides().a(), layout.sides().b())) {
-      Mark mark = side.role() == solid ? Mark.SOLID : Mark.OUTLINED;
-      String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
-      lines.add(new RoleLine(mark, side.role().words() + advance));
-    }
-    return lines;
+    return List.of(role(layout.sides().a(), Mark.SOLID), role(layout.sides().b(), Mark.OUTLINED));
+  }
+
+  private static RoleLine role(DrillSide side, Mark mark) {
+    String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
+    return new RoleLine(mark, side.role().words() + advance);
   }
 
   private String sitting(PlannedBlock block) {

@@ -42,7 +42,7 @@ public final class CourtSheet {
   }
 
   private static String markup(SheetRequest request, PaperSize paper) {
-    SheetView view = SheetWriter.write(request, new DrawnCourts());
+    SheetView view = SheetWriter.write(request);
     Frame frame = new Frame(paper.longEdgeMm(), paper.shortEdgeMm());
     Setting setting = setting(view, frame);
     return Templates.fill(
