@@ -1,5 +1,6 @@
 package rallywright.web.signin;
 
+import jakarta.servlet.DispatcherType;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
@@ -21,7 +22,9 @@ class SafeHeaders {
   SecurityFilterChain rules(HttpSecurity http) {
     return http.authorizeHttpRequests(
             who ->
-                who.requestMatchers("/sign-in", "/css/**", "/js/**", "/fonts/**", "/favicon.svg")
+                who.dispatcherTypeMatchers(DispatcherType.ERROR)
+                    .permitAll()
+                    .requestMatchers("/sign-in", "/css/**", "/js/**", "/fonts/**", "/favicon.svg")
                     .permitAll()
                     .anyRequest()
                     .hasRole("COACH"))

@@ -9,12 +9,12 @@ import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
-import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import rallywright.web.page.PageFrames;
 
 /** Exchanges a key for a session. The key stands in the fragment, which no server log sees. */
 @Controller
@@ -58,7 +58,7 @@ final class SignInPages {
 
   private static String show(String problem, HttpServletRequest request, Model model) {
     model.addAttribute("problem", problem);
-    model.addAttribute("csrf", (CsrfToken) request.getAttribute(CsrfToken.class.getName()));
+    model.addAttribute("csrf", PageFrames.csrf(request));
     return "signin/sign-in";
   }
 }
