@@ -169,10 +169,10 @@ public record GameFormat(
   }
 
   /**
-   * Who wins the game if one side wins the next point.
+   * Whether the next point would end the game.
    *
+   * @param side who would score it
    * @param score the score before the point
-   * @param side who scores it
    * @return true if that point ends the game
    */
   public boolean endsWithPointTo(Side side, Score score) {

@@ -114,6 +114,23 @@ public record GameState(
   }
 
   /**
+   * The end of the game by a result that was entered as a whole. Serve and places stay as last
+   * known: the rallies in between were not seen.
+   *
+   * @param result the result
+   * @param when whether time was called at that score
+   * @return the finished game
+   * @throws IllegalArgumentException if the format does not allow the result
+   */
+  public GameState withResult(Score result, Clock when) {
+    Optional<ScoreRefusal> refusal = FinalScoreCheck.of(format).refusalOf(result, when);
+    if (refusal.isPresent()) {
+      throw new IllegalArgumentException(refusal.get().sentence());
+    }
+    return new GameState(format, result, serve, onRight, ChangeOfEnds.STAY, when);
+  }
+
+  /**
    * Whether no rally can follow.
    *
    * @return true if the game is won or time was called

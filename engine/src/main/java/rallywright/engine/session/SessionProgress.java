@@ -1,7 +1,230 @@
 package rallywright.engine.session;
 
-/** Where a running session stands; filled in with the on-court work. */
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.plan.BlockId;
+import rallywright.engine.plan.GameId;
+import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.PlannedGame;
+import rallywright.engine.score.GameFormat;
+import rallywright.engine.session.CourtEvent.BlockEnded;
+import rallywright.engine.session.CourtEvent.BlockStarted;
+import rallywright.engine.session.CourtEvent.ConditionsNoted;
+import rallywright.engine.session.CourtEvent.EffortRated;
+import rallywright.engine.session.CourtEvent.FinalScoreGiven;
+import rallywright.engine.session.CourtEvent.FirstServerNamed;
+import rallywright.engine.session.CourtEvent.RallyPlayed;
+import rallywright.engine.session.CourtEvent.SessionEnded;
+import rallywright.engine.session.CourtEvent.TimeCalled;
+import rallywright.engine.session.CourtEvent.Undone;
+import rallywright.engine.session.CourtEvent.YardstickCounted;
+
+/**
+ * Where a session stands: a fold over its events. An undone event does not count; an undo that is
+ * itself undone has no effect. The same event id counts once.
+ */
 public final class SessionProgress {
 
-  private SessionProgress() {}
+  private final Session session;
+  private final Map<GameId, GameProgress> games = new LinkedHashMap<>();
+  private final Map<BlockId, Map<PlayerId, YardstickCounted>> yardsticks = new HashMap<>();
+  private final Map<PlayerId, EffortRated> efforts = new LinkedHashMap<>();
+  private final Map<BlockId, Long> starts = new LinkedHashMap<>();
+  private final Map<BlockId, Long> ends = new HashMap<>();
+  private Optional<BlockId> current = Optional.empty();
+  private Optional<Conditions> conditions = Optional.empty();
+  private boolean ended;
+
+  private SessionProgress(Session session) {
+    this.session = session;
+  }
+
+  /**
+   * Replays the events of a session.
+   *
+   * @param session the session as planned
+   * @param formats the format of a game of a block, head start included
+   * @param events the events in the order in which they arrived
+   * @return where the session stands
+   */
+  public static SessionProgress of(
+      Session session,
+      BiFunction<PlannedBlock, PlannedGame, GameFormat> formats,
+      List<CourtEvent> events) {
+    SessionProgress progress = new SessionProgress(session);
+    Map<GameId, GameFold> folds = new LinkedHashMap<>();
+    for (PlannedBlock block : session.plan().blocks()) {
+      for (PlannedGame game : block.games()) {
+        folds.put(game.id(), new GameFold(game, formats.apply(block, game)));
+      }
+    }
+    for (CourtEvent event : counting(events)) {
+      GameFold fold = gameOf(event).map(folds::get).orElse(null);
+      if (fold != null) {
+        fold.take(event);
+      }
+      progress.take(event);
+    }
+    folds.forEach((id, fold) -> progress.games.put(id, fold.result()));
+    return progress;
+  }
+
+  /** The events that count: each id once, without those that were undone. */
+  private static List<CourtEvent> counting(List<CourtEvent> events) {
+    Set<EventId> cancelled = new HashSet<>();
+    Set<EventId> seen = new HashSet<>();
+    List<CourtEvent> once = events.stream().filter(each -> seen.add(each.stamp().id())).toList();
+    for (int i = once.size() - 1; i >= 0; i--) {
+      if (once.get(i) instanceof Undone undo && !cancelled.contains(undo.stamp().id())) {
+        cancelled.add(undo.undone());
+      }
+    }
+    return once.stream().filter(each -> !cancelled.contains(each.stamp().id())).toList();
+  }
+
+  private static Optional<GameId> gameOf(CourtEvent event) {
+    if (event instanceof RallyPlayed played) {
+      return Optional.of(played.game());
+    } else if (event instanceof FirstServerNamed named) {
+      return Optional.of(named.game());
+    } else if (event instanceof FinalScoreGiven given) {
+      return Optional.of(given.game());
+    } else if (event instanceof TimeCalled called) {
+      return Optional.of(called.game());
+    }
+    return Optional.empty();
+  }
+
+  private void take(CourtEvent event) {
+    if (event instanceof BlockStarted started) {
+      current = Optional.of(started.block());
+      starts.putIfAbsent(started.block(), started.stamp().atMillis());
+    } else if (event instanceof BlockEnded finished) {
+      ends.put(finished.block(), finished.stamp().atMillis());
+      current = current.filter(block -> !block.equals(finished.block()));
+    } else if (event instanceof YardstickCounted counted) {
+      yardsticks
+          .computeIfAbsent(counted.block(), block -> new LinkedHashMap<>())
+          .put(counted.player(), counted);
+    } else if (event instanceof ConditionsNoted noted) {
+      conditions = Optional.of(noted.conditions());
+    } else if (event instanceof EffortRated rated) {
+      efforts.put(rated.player(), rated);
+    } else if (event instanceof SessionEnded) {
+      ended = true;
+    }
+  }
+
+  /**
+   * The session as planned.
+   *
+   * @return the session
+   */
+  public Session session() {
+    return session;
+  }
+
+  /**
+   * All games in the order of the plan.
+   *
+   * @return the games with their progress
+   */
+  public List<GameProgress> games() {
+    return new ArrayList<>(games.values());
+  }
+
+  /**
+   * One game.
+   *
+   * @param game its id
+   * @return its progress, or empty where the plan has no such game
+   */
+  public Optional<GameProgress> game(GameId game) {
+    return Optional.ofNullable(games.get(game));
+  }
+
+  /**
+   * The block that is on now.
+   *
+   * @return its id, or empty before the first and between two
+   */
+  public Optional<BlockId> current() {
+    return current;
+  }
+
+  /**
+   * The first block that was not started yet.
+   *
+   * @return the block, or empty where all were
+   */
+  public Optional<PlannedBlock> next() {
+    return session.plan().blocks().stream()
+        .filter(block -> !starts.containsKey(block.id()))
+        .findFirst();
+  }
+
+  /**
+   * When a block began.
+   *
+   * @param block its id
+   * @return milliseconds since 1970, or empty where it was not started
+   */
+  public Optional<Long> startedAt(BlockId block) {
+    return Optional.ofNullable(starts.get(block));
+  }
+
+  /**
+   * When a block ended.
+   *
+   * @param block its id
+   * @return milliseconds since 1970, or empty where it was not ended
+   */
+  public Optional<Long> endedAt(BlockId block) {
+    return Optional.ofNullable(ends.get(block));
+  }
+
+  /**
+   * The counts of a yardstick block.
+   *
+   * @param block its id
+   * @return the newest count of each player
+   */
+  public List<YardstickCounted> yardsticks(BlockId block) {
+    return List.copyOf(yardsticks.getOrDefault(block, Map.of()).values());
+  }
+
+  /**
+   * The weather as last noted.
+   *
+   * @return the conditions, if any were noted
+   */
+  public Optional<Conditions> conditions() {
+    return conditions;
+  }
+
+  /**
+   * How hard the players felt the session to be.
+   *
+   * @return the newest rating of each player
+   */
+  public List<EffortRated> efforts() {
+    return List.copyOf(efforts.values());
+  }
+
+  /**
+   * Whether the session was closed.
+   *
+   * @return true after its last event
+   */
+  public boolean isEnded() {
+    return ended;
+  }
 }
