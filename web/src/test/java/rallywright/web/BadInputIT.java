@@ -60,7 +60,7 @@ class BadInputIT {
     HttpResponse<String> answer = browser.post(page, address, posted);
 
     assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body()).contains(sentence.replace("'", "&#39;"));
+    assertThat(answer.body()).contains(sentence.replace("&#34;", "\""));
     assertThat(contents()).isEqualTo(before);
   }
 
