@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
     subcommands = {
       DemoCommand.class,
       ServeCommand.class,
+      OddsCommand.class,
       VersionCommand.class,
       GenerateCompletion.class
     })
