@@ -104,7 +104,8 @@ final class SampleDrills {
           20,
           "The ball lands in the kitchen and could not be attacked.",
           "The feeder at the line feeds deep, the player drops from the baseline.",
-          new Yardstick.OnCourt(Spot.feet(5, 21), Spot.feet(5, 7), HalfArea.KITCHEN),
+          new Yardstick.OnCourt(
+              Direction.STRAIGHT, Spot.feet(5, 21), Optional.of(Spot.feet(5, 7)), HalfArea.KITCHEN),
           new Yardstick.Difficulty(0, 0.5, Source.ASSUMPTION),
           new SecondsPrior(6, 2),
           ADVICE);

@@ -1,5 +1,7 @@
 package rallywright.engine.drill;
 
+import java.util.Optional;
+import rallywright.engine.court.Direction;
 import rallywright.engine.court.HalfArea;
 import rallywright.engine.court.Spot;
 import rallywright.engine.quantity.Source;
@@ -37,11 +39,12 @@ public record Yardstick(
   /**
    * Where it happens.
    *
-   * @param player where the player strikes from
-   * @param feeder where the feeder stands, at the other end
-   * @param target where the ball must land, at the feeder's end
+   * @param direction the direction in which the ball is struck
+   * @param player where the player strikes from, at the near end
+   * @param feeder where the feeder stands, at the far end; empty where nobody feeds
+   * @param target where the ball must land, at the far end
    */
-  public record OnCourt(Spot player, Spot feeder, HalfArea target) {}
+  public record OnCourt(Direction direction, Spot player, Optional<Spot> feeder, HalfArea target) {}
 
   /**
    * How hard a test is: the skill at which half of the balls succeed.
