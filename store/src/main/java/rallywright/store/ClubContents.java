@@ -2,6 +2,7 @@ package rallywright.store;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
@@ -52,6 +53,16 @@ public record ClubContents(
             "The kind of mark \"" + kind + "\" must be one of " + Forgotten.KINDS + ".");
       }
     }
+  }
+
+  /**
+   * Everybody whom a plan names: present, seated in a game or sitting out.
+   *
+   * @param plan the plan
+   * @return their ids
+   */
+  public static Set<PlayerId> namedIn(SessionPlan plan) {
+    return PlanPlayers.named(plan);
   }
 
   /** Copies the lists; the order of maps stays. */

@@ -167,7 +167,7 @@ public final class ClubStore implements AutoCloseable {
 
   /**
    * Copies the club into a new file while others go on working. The copy is one whole file: put in
-   * place of {@value SqliteFile#NAME} it is the club as it was at this moment.
+   * place of {@value StoreAddress#FILE_NAME} it is the club as it was at this moment.
    *
    * @param target the new file; its folder must exist
    * @throws StoreProblem if the file exists already, cannot be written, or the club is kept on a

@@ -25,7 +25,7 @@ import org.sqlite.SQLiteDataSource;
 final class SqliteFile {
 
   /** The name of the one file in the club's folder. */
-  static final String NAME = "rallywright.db";
+  static final String NAME = StoreAddress.FILE_NAME;
 
   private static final int BUSY_MILLIS = 10_000;
   private static final int READERS = 4;
