@@ -214,6 +214,11 @@ public final class ClubStore implements AutoCloseable {
     new ContentsRows(this, database).take(contents);
   }
 
+  /** What the writing connection of a file answers to a pragma. */
+  String setting(String pragma) {
+    return database.onWriter(client -> client.sql("pragma " + pragma).query(String.class).single());
+  }
+
   @Override
   public void close() {
     database.close();
