@@ -67,8 +67,8 @@ final class ImportCommand implements Callable<Integer> {
     problems.forEach(err::println);
     err.println(
         "Nothing was stored: "
-            + (problems.size() == 1 ? "1 line is" : problems.size() + " lines are")
-            + " wrong.");
+            + (problems.size() == 1 ? "1 problem" : problems.size() + " problems")
+            + " to be put right first.");
     return ExitCode.USAGE;
   }
 }

@@ -113,7 +113,9 @@ class ClubFileCommandsIT {
         .satisfiesExactly(
             line -> assertThat(line).startsWith("data/players.jsonl, line 1, level: The level (9"),
             line -> assertThat(line).startsWith("data/players.jsonl, line 2, level: The level (9"),
-            line -> assertThat(line).isEqualTo("Nothing was stored: 2 lines are wrong."));
+            line ->
+                assertThat(line)
+                    .isEqualTo("Nothing was stored: 2 problems to be put right first."));
     assertThat(playersIn("other")).isEmpty();
   }
 

@@ -52,16 +52,16 @@ public sealed interface StoreAddress {
       if (!jdbcUrl.startsWith("jdbc:postgresql:")) {
         throw new IllegalArgumentException(
             "The address of the database ("
-                + jdbcUrl
+                + jdbcUrl.replaceFirst("\\?.*", "")
                 + ") must begin with jdbc:postgresql: . Maybe:"
                 + " jdbc:postgresql://localhost:5432/rallywright");
       }
     }
 
-    /** The address without the password. */
+    /** The address without the password, also where that stands among its parameters. */
     @Override
     public String toString() {
-      return jdbcUrl + " as " + user;
+      return jdbcUrl.replaceFirst("\\?.*", "") + " as " + user;
     }
   }
 }

@@ -114,9 +114,13 @@ class OpeningIT {
             () ->
                 ClubStore.open(
                     StoreAddress.postgres(
-                        "jdbc:postgresql://127.0.0.1:1/none?connectTimeout=1", "nobody", "")))
+                        "jdbc:postgresql://127.0.0.1:1/none?connectTimeout=1&password=hushed",
+                        "nobody",
+                        "")))
         .isInstanceOf(StoreProblem.class)
-        .hasMessageContaining("does not answer");
+        .hasMessageContaining("does not answer")
+        .message()
+        .doesNotContain("hushed");
     assertThatThrownBy(() -> StoreAddress.postgres("jdbc:other:thing", "nobody", ""))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("jdbc:postgresql:");
