@@ -20,8 +20,8 @@ class SignInIT {
 
       Page second = browsers.phone().newPage();
       second.navigate(program.signInAddress());
-      second.locator("[role=alert]").waitFor();
-      assertThat(second.locator("[role=alert]").textContent()).contains("used before");
+      second.locator("#key-error").waitFor();
+      assertThat(second.locator("#key-error").textContent()).contains("used before");
     }
   }
 }

@@ -32,10 +32,22 @@ final class ServeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
+  @Option(
+      names = "--set-password",
+      description =
+          "Asks for the coach's password (or reads one line of standard input), stores its hash"
+              + " and ends without starting.")
+  private boolean setPassword;
+
   @Override
   public Integer call() {
-    RunningServer server = WebServer.start(options.settings(data, ServerSettings.Mode.CLUB));
-    announce(spec, server);
+    ServerSettings settings = options.settings(data, ServerSettings.Mode.CLUB);
+    if (setPassword) {
+      WebServer.setPassword(settings, PasswordPrompt.ask());
+      spec.commandLine().getOut().println("The password is set. Start without --set-password now.");
+      return 0;
+    }
+    announce(spec, WebServer.start(settings));
     return KEEPS_RUNNING;
   }
 

@@ -1,7 +1,171 @@
 package rallywright.store;
 
-/** The club's data. */
-public final class ClubStore {
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.function.Supplier;
 
-  private ClubStore() {}
+/**
+ * The club's data: a book for each kind of thing, over one file or one PostgreSQL database.
+ *
+ * <p>Every change is one transaction: done whole or not at all, and on the disk when the call
+ * returns. Safe for use by many threads.
+ */
+public final class ClubStore implements AutoCloseable {
+
+  private final StoreAddress address;
+  private final Database database;
+  private final Clock clock;
+  private final SecureRandom random = new SecureRandom();
+
+  private ClubStore(StoreAddress address, Database database, Clock clock) {
+    this.address = address;
+    this.database = database;
+    this.clock = clock;
+  }
+
+  /**
+   * Opens the club; makes it where nothing is there yet.
+   *
+   * @param address where
+   * @return the open club
+   * @throws StoreProblem if it is damaged, made by a newer program or not a club at all; it is then
+   *     left as it was
+   */
+  public static ClubStore open(StoreAddress address) {
+    return open(address, Clock.systemUTC());
+  }
+
+  /**
+   * Opens the club with a clock of one's own.
+   *
+   * @param address where
+   * @param clock gives the time of new ids and of revoked keys
+   * @return the open club
+   * @throws StoreProblem as above
+   */
+  public static ClubStore open(StoreAddress address, Clock clock) {
+    Database database =
+        address instanceof StoreAddress.OnServer server
+            ? PostgresServer.open(server)
+            : SqliteFile.open(((StoreAddress.InFolder) address).folder());
+    return new ClubStore(address, database, clock);
+  }
+
+  /**
+   * The players.
+   *
+   * @return their book
+   */
+  public PlayerBook players() {
+    return new PlayerBook(database, address);
+  }
+
+  /**
+   * The groups.
+   *
+   * @return their book
+   */
+  public GroupBook groups() {
+    return new GroupBook(database);
+  }
+
+  /**
+   * The venues.
+   *
+   * @return their book
+   */
+  public VenueBook venues() {
+    return new VenueBook(database);
+  }
+
+  /**
+   * The sessions and the templates of plans.
+   *
+   * @return their book
+   */
+  public SessionBook sessions() {
+    return new SessionBook(database);
+  }
+
+  /**
+   * What happened on court.
+   *
+   * @return the log
+   */
+  public EventLog events() {
+    return new EventLog(database);
+  }
+
+  /**
+   * The keys that open pages without an account.
+   *
+   * @return their book
+   */
+  public KeyBook keys() {
+    return new KeyBook(database, random, clock);
+  }
+
+  /**
+   * Small settings by name.
+   *
+   * @return the settings
+   */
+  public Settings settings() {
+    return new Settings(database);
+  }
+
+  /**
+   * The coach's own drills.
+   *
+   * @return their book
+   */
+  public CustomDrills customDrills() {
+    return new CustomDrills(database);
+  }
+
+  /**
+   * A new id, unique and in order of time.
+   *
+   * @return a text of 36 characters, for players, groups, venues, sessions and events of the desk
+   */
+  public String freshId() {
+    return FreshId.at(clock.millis(), random);
+  }
+
+  /**
+   * Does several changes as one: all of them or, where the work throws, none.
+   *
+   * @param work uses the books of this store, on the calling thread
+   * @param <T> what it answers
+   * @return the answer
+   */
+  public <T> T inOneStep(Supplier<T> work) {
+    return database.change(client -> work.get());
+  }
+
+  /**
+   * Lets several reads see one state of the club, whatever is changed meanwhile.
+   *
+   * @param work reads from the books of this store, on the calling thread
+   * @param <T> what it answers
+   * @return the answer
+   */
+  public <T> T atOneMoment(Supplier<T> work) {
+    return database.snapshot(work);
+  }
+
+  /**
+   * How many changes were made so far; equal numbers mean an unchanged club.
+   *
+   * @return the number, growing with every change
+   */
+  public long revision() {
+    return database.read(
+        client -> client.sql("select revision from club").query(Long.class).single());
+  }
+
+  @Override
+  public void close() {
+    database.close();
+  }
 }

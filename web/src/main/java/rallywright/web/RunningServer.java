@@ -17,7 +17,7 @@ public final class RunningServer implements AutoCloseable {
 
   /** The address without a key, for example {@code http://127.0.0.1:8817}. */
   public String address() {
-    return "http://" + settings.host() + ":" + port();
+    return settings.reach().localAddress(port());
   }
 
   /** The address that signs the coach in; its key works once. */

@@ -7,13 +7,10 @@ import org.jspecify.annotations.Nullable;
  * How the server is started.
  *
  * @param data the folder that holds the club's file
- * @param host the address to listen on
- * @param port the port, 0 for a free one
  * @param mode the coach's own club or the demo
- * @param publicAddress the address under which phones reach the server, or null where unknown
+ * @param reach where it listens and under which address phones reach it
  */
-public record ServerSettings(
-    Path data, String host, int port, Mode mode, @Nullable String publicAddress) {
+public record ServerSettings(Path data, Mode mode, Reach reach) {
 
   /** Whose club is served. */
   public enum Mode {
@@ -23,19 +20,18 @@ public record ServerSettings(
     DEMO
   }
 
-  /** The address that only this computer reaches. */
-  public static final String THIS_COMPUTER = "127.0.0.1";
-
-  /** Checks the port. */
-  public ServerSettings {
-    if (port < 0 || port > 65535) {
-      throw new IllegalArgumentException(
-          "The port (" + port + ") must be from 0 to 65535. Maybe 8817.");
-    }
+  /** The address to listen on. */
+  public String host() {
+    return reach.host();
   }
 
-  /** Whether other computers can reach the server. */
-  boolean opensToNetwork() {
-    return !host.equals(THIS_COMPUTER) && !host.equals("localhost") && !host.equals("::1");
+  /** The port asked for, 0 for a free one. */
+  public int port() {
+    return reach.port();
+  }
+
+  /** The address under which phones reach the server, or null where unknown. */
+  public @Nullable String publicAddress() {
+    return reach.publicAddress();
   }
 }

@@ -2,13 +2,14 @@ package rallywright.web;
 
 import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import rallywright.web.page.PrecompiledPages;
 
 /** The parts of the server and how they hang together. */
 @SpringBootConfiguration
-@EnableAutoConfiguration
+@EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
 @ComponentScan
 public class WebWiring {
 

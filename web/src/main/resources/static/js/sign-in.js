@@ -2,7 +2,10 @@
 const key = new URLSearchParams(location.hash.slice(1)).get('key');
 if (key) {
   history.replaceState(null, '', location.pathname);
-  const form = document.getElementById('sign-in');
-  form.elements.namedItem('key').value = key;
+  const form = /** @type {HTMLFormElement} */ (document.getElementById('sign-in'));
+  /** @type {HTMLInputElement} */ (form.elements.namedItem('key')).value = key;
   form.submit();
+} else {
+  const wrong = document.querySelector('[aria-invalid="true"]');
+  /** @type {HTMLElement | null} */ (wrong ?? document.querySelector('input:not([type=hidden])'))?.focus();
 }

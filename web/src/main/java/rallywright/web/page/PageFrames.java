@@ -1,6 +1,7 @@
 package rallywright.web.page;
 
 import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Component;
 import rallywright.web.ServerSettings;
@@ -10,16 +11,28 @@ import rallywright.web.ServerSettings;
 public final class PageFrames {
 
   private final ServerSettings settings;
+  private final UnitChoice units;
 
-  PageFrames(ServerSettings settings) {
+  PageFrames(ServerSettings settings, UnitChoice units) {
     this.settings = settings;
+    this.units = units;
   }
 
-  /** The frame for a page of one part. */
-  public PageFrame frame(String title, PageFrame.Part part, HttpServletRequest request) {
-    CsrfToken token = (CsrfToken) request.getAttribute(CsrfToken.class.getName());
+  /** The frame for a page of one of the five parts, or of none. */
+  public PageFrame frame(String title, PageFrame.@Nullable Part part, HttpServletRequest request) {
     PageFrame.Show show =
         settings.mode() == ServerSettings.Mode.DEMO ? PageFrame.Show.DEMO : PageFrame.Show.CLUB;
-    return new PageFrame(title, part, token.getParameterName(), token.getToken(), show);
+    return new PageFrame(
+        title,
+        part,
+        csrf(request),
+        Confirmation.in(request),
+        new PageFrame.Club(show, units.current()));
+  }
+
+  /** What goes with every form of a page against forged requests. */
+  public static PageFrame.Csrf csrf(HttpServletRequest request) {
+    CsrfToken token = (CsrfToken) request.getAttribute(CsrfToken.class.getName());
+    return new PageFrame.Csrf(token.getParameterName(), token.getHeaderName(), token.getToken());
   }
 }

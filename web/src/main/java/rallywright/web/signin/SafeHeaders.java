@@ -1,10 +1,15 @@
 package rallywright.web.signin;
 
+import jakarta.servlet.DispatcherType;
+import java.util.List;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.header.writers.StaticHeadersWriter;
 
@@ -18,25 +23,50 @@ class SafeHeaders {
           + " 'self'; base-uri 'none'; frame-ancestors 'none'";
 
   @Bean
-  SecurityFilterChain rules(HttpSecurity http) {
-    return http.authorizeHttpRequests(
-            who ->
-                who.requestMatchers("/sign-in", "/css/**", "/js/**", "/fonts/**", "/favicon.svg")
-                    .permitAll()
-                    .anyRequest()
-                    .hasRole("COACH"))
+  SecurityFilterChain rules(HttpSecurity http, SignedIn signedIn, List<Door> doors) {
+    return http.authorizeHttpRequests(who -> open(who, doors))
+        .addFilterBefore(new EndOutdatedSessions(signedIn), SecurityContextHolderFilter.class)
         .exceptionHandling(
             strangers ->
                 strangers.authenticationEntryPoint(
                     new LoginUrlAuthenticationEntryPoint("/sign-in")))
-        .headers(
-            headers ->
-                headers
-                    .contentSecurityPolicy(rules -> rules.policyDirectives(CONTENT_RULES))
-                    .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER))
-                    .addHeaderWriter(new StaticHeadersWriter("X-Robots-Tag", "noindex")))
+        .headers(SafeHeaders::strict)
         .requestCache(cache -> cache.disable())
-        .logout(out -> out.disable())
+        .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
         .build();
+  }
+
+  /** What a stranger needs to sign in. */
+  @Bean
+  Door signInDoor() {
+    return new Door("/sign-in", Door.Who.EVERYBODY);
+  }
+
+  private static void open(
+      AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry who,
+      List<Door> doors) {
+    who.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll();
+    who.requestMatchers("/css/**", "/js/**", "/fonts/**", "/favicon.svg").permitAll();
+    for (Door door : doors) {
+      switch (door.who()) {
+        case EVERYBODY -> who.requestMatchers(door.pattern()).permitAll();
+        case COURT -> who.requestMatchers(door.pattern()).hasAnyRole("COACH", "COURT");
+      }
+    }
+    who.anyRequest().hasRole("COACH");
+  }
+
+  /**
+   * The library's own set and a few more. Strict transport is left out: a certificate of the house
+   * on localhost would bind every other program of that name.
+   */
+  private static void strict(HeadersConfigurer<HttpSecurity> headers) {
+    headers
+        .contentSecurityPolicy(rules -> rules.policyDirectives(CONTENT_RULES))
+        .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER))
+        .httpStrictTransportSecurity(transport -> transport.disable())
+        .addHeaderWriter(new StaticHeadersWriter("X-Robots-Tag", "noindex"))
+        .addHeaderWriter(new StaticHeadersWriter("Cross-Origin-Opener-Policy", "same-origin"))
+        .addHeaderWriter(new StaticHeadersWriter("Cross-Origin-Resource-Policy", "same-origin"));
   }
 }

@@ -1,0 +1,29 @@
+// What every page does by script; each page works without it.
+
+/** The content of a meta element. @param {string} name @returns {string} */
+const meta = (name) => document.querySelector(`meta[name="${name}"]`)?.getAttribute('content') ?? '';
+
+// Requests by htmx carry the token against forged requests.
+document.addEventListener('htmx:configRequest', (event) => {
+  event.detail.headers[meta('csrf-header')] = meta('csrf-token');
+});
+
+// A form that is sent whole shows its waiting words and cannot be sent twice.
+document.addEventListener('submit', (event) => {
+  const form = /** @type {HTMLFormElement} */ (event.target);
+  if (form.classList.contains('waiting')) {
+    event.preventDefault();
+    return;
+  }
+  if (!form.hasAttribute('hx-post') && !form.hasAttribute('data-download')) {
+    form.classList.add('waiting');
+  }
+});
+
+// Coming back by the browser's back button finds the form ready again.
+addEventListener('pageshow', () => {
+  document.querySelectorAll('form.waiting').forEach((form) => form.classList.remove('waiting'));
+});
+
+// After a mistake the first wrong field is in sight and ready to be changed.
+/** @type {HTMLElement | null} */ (document.querySelector('[aria-invalid="true"]'))?.focus();
