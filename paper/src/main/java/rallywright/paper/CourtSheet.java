@@ -1,7 +1,71 @@
 package rallywright.paper;
 
-/** The printed page of a session. */
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rallywright.paper.press.PdfPress;
+import rallywright.paper.press.Templates;
+import rallywright.paper.sheet.Density;
+import rallywright.paper.sheet.Frame;
+import rallywright.paper.sheet.Leaf;
+import rallywright.paper.sheet.Setting;
+import rallywright.paper.sheet.SheetView;
+import rallywright.paper.sheet.Typesetter;
+
+/**
+ * The printed page of a session: black and white, laid across, folded once.
+ *
+ * <p>The sheet is set three times at most, each time closer, until it fits on one page; if it does
+ * not even then, pages follow one another and nothing is cut off. First names only; no health notes
+ * and no limits.
+ */
 public final class CourtSheet {
 
+  private static final String STYLE = Templates.stylesheet("sheet");
+
   private CourtSheet() {}
+
+  /**
+   * Prints the sheet of a session.
+   *
+   * @param request the session and what belongs to it
+   * @param paper the paper in the printer
+   * @return a PDF, tagged for screen readers
+   */
+  public static byte[] pdf(SheetRequest request, PaperSize paper) {
+    return PdfPress.print(markup(request, paper));
+  }
+
+  /** Does once, in the background, what would make the first sheet slow. */
+  public static void warmUp() {
+    PdfPress.print(markup(EmptySession.request(), PaperSize.A4));
+  }
+
+  private static String markup(SheetRequest request, PaperSize paper) {
+    SheetView view = SheetWriter.write(request, new DrawnCourts());
+    Frame frame = new Frame(paper.longEdgeMm(), paper.shortEdgeMm());
+    Setting setting = setting(view, frame);
+    return Templates.fill(
+        "sheet/sheet",
+        Map.of("view", view, "setting", setting, "style", frame.style() + STYLE));
+  }
+
+  private static Setting setting(SheetView view, Frame frame) {
+    for (Density density : Density.values()) {
+      Optional<Leaf> page = typesetter(view, frame, density).onePage();
+      if (page.isPresent()) {
+        return new Setting(density, List.of(page.get()));
+      }
+    }
+    return new Setting(Density.CLOSE, typesetter(view, frame, Density.CLOSE).manyPages());
+  }
+
+  private static Typesetter typesetter(SheetView view, Frame frame, Density density) {
+    String measured =
+        Templates.fill(
+            "sheet/measure",
+            Map.of(
+                "view", view, "density", density, "style", frame.measuringStyle() + STYLE));
+    return new Typesetter(frame, PdfPress.heightsMm(measured), view.blocks());
+  }
 }

@@ -26,4 +26,13 @@ public enum Direction {
   public String words() {
     return words;
   }
+
+  /**
+   * Whether the ball crosses the court.
+   *
+   * @return true for both diagonals
+   */
+  public boolean isCross() {
+    return this != STRAIGHT;
+  }
 }

@@ -1,5 +1,8 @@
 package rallywright.engine.court;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * Half of one court, in which two players drill, or the whole of it. Right and left are as the
  * reader sees the court with the near side at the bottom.
@@ -52,5 +55,30 @@ public enum Lane {
     boolean bothStraight = direction == Direction.STRAIGHT && other.direction == Direction.STRAIGHT;
     boolean bothCross = direction != Direction.STRAIGHT && other.direction != Direction.STRAIGHT;
     return this != other && (bothStraight || bothCross);
+  }
+
+  /**
+   * The half in which a player of this lane stands.
+   *
+   * @param end the player's end
+   * @return the player's own right (even) or left (odd) half
+   */
+  public CourtHalf half(End end) {
+    return switch (this) {
+      case CROSS_EVEN -> CourtHalf.EVEN;
+      case CROSS_ODD -> CourtHalf.ODD;
+      case STRAIGHT_RIGHT -> end == End.NEAR ? CourtHalf.EVEN : CourtHalf.ODD;
+      case STRAIGHT_LEFT -> end == End.NEAR ? CourtHalf.ODD : CourtHalf.EVEN;
+    };
+  }
+
+  /**
+   * The lanes of a direction.
+   *
+   * @param direction straight or a diagonal
+   * @return both straight lanes, the right one first, or the one diagonal
+   */
+  public static List<Lane> of(Direction direction) {
+    return Arrays.stream(values()).filter(lane -> lane.direction == direction).toList();
   }
 }

@@ -1,0 +1,102 @@
+package rallywright.paper.press;
+
+import com.openhtmltopdf.extend.FSCacheEx;
+import com.openhtmltopdf.extend.FSCacheValue;
+import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
+import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.w3c.dom.Element;
+
+/**
+ * Well-formed markup to PDF with the program's own typeface, tagged for screen readers (PDF/UA).
+ *
+ * <p>Nothing is fetched: pages refer to no file and no address.
+ */
+public final class PdfPress {
+
+  /** The name of the typeface in stylesheets. */
+  public static final String TYPEFACE = "Source Sans 3";
+
+  private static final double MM_PER_POINT = 25.4 / 72;
+
+  private static final FSCacheEx<String, FSCacheValue> FONT_METRICS = new FSDefaultCacheStore();
+
+  static {
+    XRLog.setLoggingEnabled(false);
+  }
+
+  private PdfPress() {}
+
+  /**
+   * Prints a page.
+   *
+   * @param markup well-formed markup with a title, a language and a description
+   * @return the PDF
+   */
+  public static byte[] print(String markup) {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    try {
+      builder(markup).toStream(pdf).run();
+    } catch (IOException problem) {
+      throw new UncheckedIOException("The page could not be printed.", problem);
+    }
+    return pdf.toByteArray();
+  }
+
+  /**
+   * How high the parts of a page are when it is laid out.
+   *
+   * @param markup well-formed markup
+   * @return the height in millimetres, margins left out, of each part that has an id
+   */
+  public static Map<String, Double> heightsMm(String markup) {
+    try (PdfBoxRenderer renderer =
+        builder(markup).toStream(new ByteArrayOutputStream()).buildPdfRenderer()) {
+      renderer.layout();
+      Map<String, Double> heights = new HashMap<>();
+      collect(renderer.getRootBox(), renderer.getDotsPerPoint(), heights);
+      return heights;
+    }
+  }
+
+  private static void collect(Box box, double dotsPerPoint, Map<String, Double> heights) {
+    Element element = box.getElement();
+    if (element != null && !element.getAttribute("id").isEmpty()) {
+      heights.put(element.getAttribute("id"), box.getHeight() / dotsPerPoint * MM_PER_POINT);
+    }
+    for (int place = 0; place < box.getChildCount(); place++) {
+      collect(box.getChild(place), dotsPerPoint, heights);
+    }
+  }
+
+  private static PdfRendererBuilder builder(String markup) {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.useFastMode();
+    builder.usePdfUaAccessibility(true);
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.useCacheStore(CacheStore.PDF_FONT_METRICS, FONT_METRICS);
+    builder.withProducer("Rallywright");
+    builder.useFont(() -> font("SourceSans3_400Regular"), TYPEFACE, 400, FontStyle.NORMAL, true);
+    builder.useFont(() -> font("SourceSans3_600SemiBold"), TYPEFACE, 600, FontStyle.NORMAL, true);
+    builder.withHtmlContent(markup, null);
+    return builder;
+  }
+
+  private static InputStream font(String name) {
+    return Objects.requireNonNull(
+        PdfPress.class.getResourceAsStream("/fonts/" + name + ".ttf"),
+        () -> "The font " + name + " is missing in the program.");
+  }
+}

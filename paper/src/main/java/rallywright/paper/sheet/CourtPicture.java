@@ -1,0 +1,9 @@
+package rallywright.paper.sheet;
+
+/**
+ * A court drawn to scale.
+ *
+ * @param svg the drawing as one svg element
+ * @param words what it shows, for readers who do not see it
+ */
+public record CourtPicture(String svg, String words) {}
