@@ -32,12 +32,10 @@ final class BlockWriter {
 
   private final SheetRequest request;
   private final FirstNames names;
-  private final CourtPictures pictures;
 
-  BlockWriter(SheetRequest request, FirstNames names, CourtPictures pictures) {
+  BlockWriter(SheetRequest request, FirstNames names) {
     this.request = request;
     this.names = names;
-    this.pictures = pictures;
   }
 
   BlockView write(PlannedBlock block, String id, String clock) {
@@ -62,16 +60,19 @@ final class BlockWriter {
         played ? directions(lanes) : minutes(block),
         PrintableText.of(drill.rule()),
         drill.scored().map(game -> scoring(game, block, lanes)).orElse(""),
-        played ? drill.layout().map(layout -> roles(layout, block)).orElse(List.of()) : List.of(),
-        played ? pictures.of(drill, lanes) : List.of(),
-        new GameRows(names, request.session().plan().courts()).of(block),
+        played ? drill.layout().map(BlockWriter::roles).orElse(List.of()) : List.of(),
+        played ? DrawnCourts.of(drill, lanes) : List.of(),
+        new GameRows(
+                names,
+                request.session().plan().courts(),
+                drill.layout().map(layout -> layout.sides().a().role()).orElse(Role.EVEN))
+            .of(block),
         List.of(),
         sitting(block),
         played ? List.of() : cues(drill.advice().cues()));
   }
 
-  private BlockView yardstick(
-      PlannedBlock block, Yardstick yardstick, String id, String clock) {
+  private BlockView yardstick(PlannedBlock block, Yardstick yardstick, String id, String clock) {
     List<List<CountCell>> rows = new ArrayList<>();
     List<CountCell> row = new ArrayList<>();
     for (PlayerId player : request.session().plan().present()) {
@@ -90,7 +91,7 @@ final class BlockWriter {
         PrintableText.of("Counts: " + yardstick.hit()),
         PrintableText.of(yardstick.setUp()),
         List.of(),
-        pictures.of(yardstick),
+        DrawnCourts.of(yardstick),
         List.of(),
         rows,
         sitting(block),
@@ -108,7 +109,7 @@ final class BlockWriter {
         "",
         List.of(),
         List.of(),
-        new GameRows(names, request.session().plan().courts()).of(block),
+        new GameRows(names, request.session().plan().courts(), Role.EVEN).of(block),
         List.of(),
         sitting(block),
         List.of());
@@ -123,6 +124,11 @@ final class BlockWriter {
   }
 
   private static String directions(Set<Lane> lanes) {
+    if (lanes.containsAll(Lane.of(Direction.CROSS_EVEN))
+        && lanes.containsAll(Lane.of(Direction.CROSS_ODD))
+        && lanes.size() == 2) {
+      return "cross-court, even and odd side";
+    }
     return lanes.stream()
         .map(Lane::direction)
         .collect(Collectors.toCollection(TreeSet::new))
@@ -141,8 +147,7 @@ final class BlockWriter {
     boolean roundThePost =
         lanes.stream()
             .anyMatch(
-                lane ->
-                    game.roundThePostIn(lane.direction()) == RoundThePost.LEGAL_ON_FULL_COURT);
+                lane -> game.roundThePostIn(lane.direction()) == RoundThePost.LEGAL_ON_FULL_COURT);
     if (roundThePost) {
       words.append(" A legal ball round the post wins the rally.");
     }
@@ -152,18 +157,16 @@ final class BlockWriter {
     return words.toString();
   }
 
-  private static List<RoleLine> roles(Layout layout, PlannedBlock block) {
+  private static List<RoleLine> roles(Layout layout) {
     if (layout.isEven()) {
       return List.of();
     }
-    Role solid = block.games().stream().sorted(GameRows.ORDER_OF_PLAY).findFirst().orElseThrow().a().role();
-    List<RoleLine> lines = new ArrayList<>();
-    for (DrillSide side : List.of(layout.sides().a(), layout.sides().b())) {
-      Mark mark = side.role() == solid ? Mark.SOLID : Mark.OUTLINED;
-      String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
-      lines.add(new RoleLine(mark, side.role().words() + advance));
-    }
-    return lines;
+    return List.of(role(layout.sides().a(), Mark.SOLID), role(layout.sides().b(), Mark.OUTLINED));
+  }
+
+  private static RoleLine role(DrillSide side, Mark mark) {
+    String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
+    return new RoleLine(mark, side.role().words() + advance);
   }
 
   private String sitting(PlannedBlock block) {

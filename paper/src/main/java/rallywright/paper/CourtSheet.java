@@ -42,12 +42,11 @@ public final class CourtSheet {
   }
 
   private static String markup(SheetRequest request, PaperSize paper) {
-    SheetView view = SheetWriter.write(request, new DrawnCourts());
+    SheetView view = SheetWriter.write(request);
     Frame frame = new Frame(paper.longEdgeMm(), paper.shortEdgeMm());
     Setting setting = setting(view, frame);
     return Templates.fill(
-        "sheet/sheet",
-        Map.of("view", view, "setting", setting, "style", frame.style() + STYLE));
+        "sheet/sheet", Map.of("view", view, "setting", setting, "style", frame.style() + STYLE));
   }
 
   private static Setting setting(SheetView view, Frame frame) {
@@ -64,8 +63,7 @@ public final class CourtSheet {
     String measured =
         Templates.fill(
             "sheet/measure",
-            Map.of(
-                "view", view, "density", density, "style", frame.measuringStyle() + STYLE));
+            Map.of("view", view, "density", density, "style", frame.measuringStyle() + STYLE));
     return new Typesetter(frame, PdfPress.heightsMm(measured), view.blocks());
   }
 }

@@ -30,10 +30,13 @@ final class GameRows {
 
   private final FirstNames names;
   private final int courts;
+  private final Role solid;
 
-  GameRows(FirstNames names, int courts) {
+  /** Rows in which the solid block stands for the drill's first role. */
+  GameRows(FirstNames names, int courts, Role solid) {
     this.names = names;
     this.courts = courts;
+    this.solid = solid;
   }
 
   /**
@@ -45,7 +48,6 @@ final class GameRows {
     if (games.isEmpty()) {
       return List.of();
     }
-    Role solid = games.get(0).a().role();
     List<List<GameCell>> rows = new ArrayList<>();
     List<GameCell> row = new ArrayList<>();
     int perRow = cellsPerRow(games);
@@ -54,7 +56,7 @@ final class GameRows {
         rows.add(row);
         row = new ArrayList<>();
       }
-      row.add(cell(game, solid));
+      row.add(cell(game));
     }
     rows.add(row);
     return rows;
@@ -73,16 +75,16 @@ final class GameRows {
     return lanes == MOST_IN_A_ROW - 1 ? MOST_IN_A_ROW - 1 : MOST_IN_A_ROW;
   }
 
-  private GameCell cell(PlannedGame game, Role solid) {
+  private GameCell cell(PlannedGame game) {
     return new GameCell(
         String.valueOf(game.turn()),
         place(game.place()),
-        seat(game.a(), markOf(game.a(), solid, Mark.SOLID), game.headStart().a()),
-        seat(game.b(), markOf(game.b(), solid, Mark.OUTLINED), game.headStart().b()));
+        seat(game.a(), markOf(game.a(), Mark.SOLID), game.headStart().a()),
+        seat(game.b(), markOf(game.b(), Mark.OUTLINED), game.headStart().b()));
   }
 
-  /** In an even drill the near side is solid; else whoever has the first game's near role. */
-  static Mark markOf(Seat seat, Role solid, Mark whereEven) {
+  /** In an even drill the near side is solid; else whoever has the drill's first role. */
+  private Mark markOf(Seat seat, Mark whereEven) {
     if (seat.role() == Role.EVEN) {
       return whereEven;
     }
@@ -90,8 +92,7 @@ final class GameRows {
   }
 
   private SeatLine seat(Seat seat, Mark mark, int headStart) {
-    return new SeatLine(
-        mark, names.listed(seat.players()), headStart == 0 ? "" : "starts at " + headStart);
+    return new SeatLine(mark, names.listed(seat.players()), headStart == 0 ? "" : "+" + headStart);
   }
 
   private String place(CourtLane place) {
@@ -102,7 +103,10 @@ final class GameRows {
           case CROSS_EVEN -> "even";
           case CROSS_ODD -> "odd";
         };
-    return courts == 1 ? lane : "court " + place.court() + " " + lane;
+    if (courts == 1) {
+      return lane + (place.lane().direction().isCross() ? " side" : " lane");
+    }
+    return "court " + place.court() + " " + lane;
   }
 
   /** The lanes that a block uses on any of its courts, in the order of the court from the left. */

@@ -14,11 +14,7 @@ import rallywright.engine.session.Session;
  * @param origin whether the people are the club's own
  */
 public record SheetRequest(
-    Session session,
-    List<Player> players,
-    DrillBook drills,
-    PhoneAccess access,
-    Origin origin) {
+    Session session, List<Player> players, DrillBook drills, PhoneAccess access, Origin origin) {
 
   /** Copies the list. */
   public SheetRequest {

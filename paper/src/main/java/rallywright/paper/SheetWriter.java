@@ -30,7 +30,7 @@ final class SheetWriter {
 
   private SheetWriter() {}
 
-  static SheetView write(SheetRequest request, CourtPictures pictures) {
+  static SheetView write(SheetRequest request) {
     Session session = request.session();
     SessionPlan plan = session.plan();
     FirstNames names = FirstNames.of(request.players());
@@ -46,7 +46,7 @@ final class SheetWriter {
         plan.courts() == 1 ? "1 court" : plan.courts() + " courts",
         plan.present().stream().map(names::of).toList(),
         request.origin().sentence(),
-        blocks(plan, new BlockWriter(request, names, pictures), clock),
+        blocks(plan, new BlockWriter(request, names), clock),
         phone(request.access()),
         CAUTIONS);
   }

@@ -59,7 +59,8 @@ public final class PdfPress {
    * How high the parts of a page are when it is laid out.
    *
    * @param markup well-formed markup
-   * @return the height in millimetres, margins left out, of each part that has an id
+   * @return the height in millimetres, margins left out, of each part that has an id; of a part
+   *     that is laid out as several boxes the highest
    */
   public static Map<String, Double> heightsMm(String markup) {
     try (PdfBoxRenderer renderer =
@@ -74,7 +75,8 @@ public final class PdfPress {
   private static void collect(Box box, double dotsPerPoint, Map<String, Double> heights) {
     Element element = box.getElement();
     if (element != null && !element.getAttribute("id").isEmpty()) {
-      heights.put(element.getAttribute("id"), box.getHeight() / dotsPerPoint * MM_PER_POINT);
+      double heightMm = box.getHeight() / dotsPerPoint * MM_PER_POINT;
+      heights.merge(element.getAttribute("id"), heightMm, Math::max);
     }
     for (int place = 0; place < box.getChildCount(); place++) {
       collect(box.getChild(place), dotsPerPoint, heights);
@@ -83,7 +85,6 @@ public final class PdfPress {
 
   private static PdfRendererBuilder builder(String markup) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
-    builder.useFastMode();
     builder.usePdfUaAccessibility(true);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.useCacheStore(CacheStore.PDF_FONT_METRICS, FONT_METRICS);

@@ -60,7 +60,7 @@ public record Frame(double pageWidthMm, double pageHeightMm) {
   public String measuringStyle() {
     return String.format(
         Locale.ROOT,
-        "@page { size: %.1fmm 20000mm; margin: %.1fmm; }%n.half { width: %.2fmm; }%n",
+        "@page { size: %.1fmm 20000mm; margin: %.1fmm; }%n.measured { width: %.2fmm; }%n",
         pageWidthMm,
         EDGE_MM,
         halfWidthMm());

@@ -5,7 +5,7 @@ package rallywright.paper.sheet;
  *
  * @param mark the form of the side's role
  * @param names first names, for example "Ana" or "Ana, Ben"
- * @param headStart points given, in words, or empty
+ * @param headStart points given, for example "+2", or empty
  */
 public record SeatLine(Mark mark, String names, String headStart) {
 

@@ -101,11 +101,7 @@ public final class Typesetter {
     for (int place = 0; place < halves.size(); place += 2) {
       boolean last = place + 2 == halves.size();
       leaves.add(
-          leaf(
-              place / 2 + 1,
-              halves.get(place),
-              halves.get(place + 1),
-              last ? height(FOOT) : 0));
+          leaf(place / 2 + 1, halves.get(place), halves.get(place + 1), last ? height(FOOT) : 0));
     }
     return leaves;
   }
@@ -114,22 +110,23 @@ public final class Typesetter {
     double head = height(number == 1 ? HEAD : SHORT_HEAD);
     double rightFree = room - filled(right) - foot;
     double rightGap = gap(right, rightFree);
-    double unused = rightFree - (rightGap - LEAST_GAP_MM) * right.size();
+    double unused = rightFree - (rightGap - LEAST_GAP_MM) * Math.max(0, right.size() - 1);
     int lines = foot > 0 ? (int) Math.min(MOST_NOTE_LINES, unused / height(NOTE_LINE)) : 0;
     return new Leaf(
         number,
-        new Half(left, gap(left, room - head - filled(left))),
-        new Half(right, rightGap),
+        new Half(left, 0, gap(left, room - head - filled(left))),
+        new Half(right, 0, rightGap),
         Math.max(0, lines));
   }
 
   private static double gap(List<BlockView> half, double freeMm) {
-    double share = half.isEmpty() ? 0 : Math.max(0, freeMm) / half.size();
+    double share = half.size() < 2 ? 0 : Math.max(0, freeMm) / (half.size() - 1);
     return Math.min(LARGEST_GAP_MM, LEAST_GAP_MM + share);
   }
 
   private double filled(List<BlockView> half) {
-    return half.stream().mapToDouble(block -> height(block.id()) + LEAST_GAP_MM).sum();
+    double gaps = LEAST_GAP_MM * Math.max(0, half.size() - 1);
+    return gaps + half.stream().mapToDouble(block -> height(block.id())).sum();
   }
 
   private double height(String id) {
