@@ -1,6 +1,7 @@
 package rallywright.web.signin;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.springframework.security.crypto.factory.PasswordEncoderFactories;
@@ -59,7 +60,7 @@ public final class CoachPassword {
           "The password is too long; at most %d plain letters are taken. Maybe four words."
               .formatted(MOST_BYTES));
     }
-    store.settings().put(SETTING, hashes.encode(password));
+    store.settings().put(SETTING, Objects.requireNonNull(hashes.encode(password)));
     round.incrementAndGet();
   }
 

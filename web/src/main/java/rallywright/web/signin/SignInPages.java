@@ -53,7 +53,8 @@ final class SignInPages {
     if (!wait.isZero()) {
       long seconds = wait.toSeconds() + 1;
       response.setHeader(HttpHeaders.RETRY_AFTER, String.valueOf(seconds));
-      in.problem(field, "There were too many attempts. Wait " + words(seconds) + ", then try again.");
+      in.problem(
+          field, "There were too many attempts. Wait " + words(seconds) + ", then try again.");
       return refuse(HttpStatus.TOO_MANY_REQUESTS, in, response, request, model);
     }
     if (!isRight(field, in)) {
