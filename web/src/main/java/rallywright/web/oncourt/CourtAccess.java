@@ -55,14 +55,17 @@ public final class CourtAccess {
   private long expiry(Session session) {
     Duration booked = Duration.ofMinutes(session.plan().minutes());
     long planned =
-        session.date().atTime(session.start()).atZone(ZoneId.systemDefault()).toInstant()
+        session
+            .date()
+            .atTime(session.start())
+            .atZone(ZoneId.systemDefault())
+            .toInstant()
             .toEpochMilli();
     return Math.max(planned, clock.millis()) + booked.plus(AFTER_THE_END).toMillis();
   }
 
   /** Lets a phone in with a key. */
-  Optional<SessionId> enter(
-      String key, HttpServletRequest request, HttpServletResponse response) {
+  Optional<SessionId> enter(String key, HttpServletRequest request, HttpServletResponse response) {
     Optional<SessionId> session = sessionOf(key);
     session.ifPresent(
         id -> {

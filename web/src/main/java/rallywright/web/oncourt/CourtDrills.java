@@ -5,17 +5,12 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import rallywright.paper.DrillBook;
 
-/** Where drills are looked up, and how they are drawn. */
+/** Where drills are looked up. */
 @Configuration
 class CourtDrills {
 
   @Bean
   DrillBook drillBook() {
     return new DrillBook(key -> Optional.empty(), key -> Optional.empty());
-  }
-
-  @Bean
-  LaneDrawings laneDrawings() {
-    return (drill, lane) -> Optional.empty();
   }
 }

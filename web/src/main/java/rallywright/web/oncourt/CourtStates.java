@@ -34,13 +34,11 @@ final class CourtStates {
 
   private final SessionDesk desk;
   private final CourtAccess access;
-  private final LaneDrawings drawings;
   private final UnitChoice units;
 
-  CourtStates(SessionDesk desk, CourtAccess access, LaneDrawings drawings, UnitChoice units) {
+  CourtStates(SessionDesk desk, CourtAccess access, UnitChoice units) {
     this.desk = desk;
     this.access = access;
-    this.drawings = drawings;
     this.units = units;
   }
 
@@ -65,7 +63,7 @@ final class CourtStates {
     out.put("events", events(open, from));
     out.put("planMark", mark);
     if (!mark.equals(plan)) {
-      out.put("plan", PhonePlan.of(open, drawings, units.current()));
+      out.put("plan", PhonePlan.of(open, units.current()));
     }
     return ResponseEntity.ok(JSON.writeValueAsString(out));
   }

@@ -93,7 +93,9 @@ final class EventGate {
     return List.copyOf(fresh.values());
   }
 
-  /** The answer to each event in order, once the disk has said what it had under another content. */
+  /**
+   * The answer to each event in order, once the disk has said what it had under another content.
+   */
   List<Answer> answers(Set<EventId> differing) {
     Set<String> other = new HashSet<>();
     differing.forEach(id -> other.add(id.value()));
@@ -119,23 +121,23 @@ final class EventGate {
   private Optional<String> stampRefusal(CourtEvent.Stamp stamp) {
     if (!ID.matcher(stamp.id().value()).matches()) {
       return refused(
-          "The id (%s) must be a UUID in lower case. Maybe load the page again.",
-          echo(stamp.id().value()));
+          "The id (%s) must be a UUID in lower case. Maybe load the page again."
+              .formatted(echo(stamp.id().value())));
     }
     if (!stamp.session().equals(open.session().id())) {
       return refused(
-          "The session (%s) must be the one of this address (%s). Maybe load the page again.",
-          echo(stamp.session().value()), open.session().id());
+          "The session (%s) must be the one of this address (%s). Maybe load the page again."
+              .formatted(echo(stamp.session().value()), open.session().id()));
     }
     if (stamp.atMillis() < 0 || stamp.atMillis() > LAST_MILLIS) {
       return refused(
-          "The time (%s) must be in milliseconds since 1970. Maybe the phone's clock is wrong.",
-          stamp.atMillis());
+          "The time (%s) must be in milliseconds since 1970. Maybe the phone's clock is wrong."
+              .formatted(stamp.atMillis()));
     }
     if (stamp.by().length() > LONGEST_BY) {
       return refused(
-          "The phone's name has %s characters; at most %s are allowed. Maybe load the page again.",
-          stamp.by().length(), LONGEST_BY);
+          "The phone's name has %s characters; at most %s are allowed. Maybe load the page again."
+              .formatted(stamp.by().length(), LONGEST_BY));
     }
     return Optional.empty();
   }
@@ -161,8 +163,8 @@ final class EventGate {
       return known.contains(undo.undone())
           ? Optional.empty()
           : refused(
-              "The event to take back (%s) must be one of this session. Maybe it was refused.",
-              echo(undo.undone().value()));
+              "The event to take back (%s) must be one of this session. Maybe it was refused."
+                  .formatted(echo(undo.undone().value())));
     }
     return Optional.empty();
   }
@@ -171,27 +173,27 @@ final class EventGate {
     return open.plan().game(game).isPresent()
         ? Optional.empty()
         : refused(
-            "The game (%s) must be one of this session's plan. Maybe the plan was changed since;"
-                + " load the page again.",
-            echo(game.value()));
+            ("The game (%s) must be one of this session's plan. Maybe the plan was changed since;"
+                    + " load the page again.")
+                .formatted(echo(game.value())));
   }
 
   private Optional<String> blockRefusal(BlockId block) {
     return open.plan().block(block).isPresent()
         ? Optional.empty()
         : refused(
-            "The block (%s) must be one of this session's plan. Maybe the plan was changed since;"
-                + " load the page again.",
-            echo(block.value()));
+            ("The block (%s) must be one of this session's plan. Maybe the plan was changed since;"
+                    + " load the page again.")
+                .formatted(echo(block.value())));
   }
 
   private Optional<String> playerRefusal(rallywright.engine.club.PlayerId player) {
     return open.has(player)
         ? Optional.empty()
         : refused(
-            "The player (%s) must take part in this session. Maybe the plan was changed since;"
-                + " load the page again.",
-            echo(player.value()));
+            ("The player (%s) must take part in this session. Maybe the plan was changed since;"
+                    + " load the page again.")
+                .formatted(echo(player.value())));
   }
 
   private Optional<String> bonusRefusal(RallyPlayed played) {
@@ -208,9 +210,9 @@ final class EventGate {
     return allowed
         ? Optional.empty()
         : refused(
-            "The ending (round the post) must be allowed by the drill, and %s does not. Maybe the"
-                + " rally was won in the usual way.",
-            open.title(block));
+            ("The ending (round the post) must be allowed by the drill, and %s does not. Maybe the"
+                    + " rally was won in the usual way.")
+                .formatted(open.title(block)));
   }
 
   private Optional<String> scoreRefusal(FinalScoreGiven given) {
@@ -228,15 +230,15 @@ final class EventGate {
     PlannedBlock block = open.plan().block(counted.block()).orElseThrow();
     if (block.kind() != PlannedBlock.Kind.YARDSTICK) {
       return refused(
-          "The block (%s) must be a yardstick to be counted. Maybe it is a game: give its score.",
-          open.title(block));
+          "The block (%s) must be a yardstick to be counted. Maybe it is a game: give its score."
+              .formatted(open.title(block)));
     }
     int most = open.yardstick(block).map(test -> test.balls()).orElse(counted.balls());
     if (counted.balls() > most) {
       return refused(
-          "The number of balls (%s) must be at most %s, as the yardstick has. Maybe a ball was"
-              + " counted twice.",
-          counted.balls(), most);
+          ("The number of balls (%s) must be at most %s, as the yardstick has. Maybe a ball was"
+                  + " counted twice.")
+              .formatted(counted.balls(), most));
     }
     return playerRefusal(counted.player());
   }
@@ -248,8 +250,8 @@ final class EventGate {
         .orElseThrow();
   }
 
-  private static Optional<String> refused(String sentence, Object... seen) {
-    return Optional.of(sentence.formatted(seen));
+  private static Optional<String> refused(String sentence) {
+    return Optional.of(sentence);
   }
 
   private static String echo(String seen) {

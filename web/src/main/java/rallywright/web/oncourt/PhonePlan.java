@@ -22,6 +22,7 @@ import rallywright.engine.score.RoundThePost;
 import rallywright.engine.score.ServiceCourt;
 import rallywright.engine.score.Side;
 import rallywright.paper.FirstNames;
+import rallywright.paper.LanePicture;
 import rallywright.web.page.Units;
 
 /**
@@ -39,18 +40,16 @@ final class PhonePlan {
 
   private final OpenSession open;
   private final FirstNames names;
-  private final LaneDrawings drawings;
   private final Map<String, String> drawn = new LinkedHashMap<>();
 
-  private PhonePlan(OpenSession open, LaneDrawings drawings) {
+  private PhonePlan(OpenSession open) {
     this.open = open;
     this.names = open.names();
-    this.drawings = drawings;
   }
 
   /** The plan as an object that becomes JSON. */
-  static Map<String, Object> of(OpenSession open, LaneDrawings drawings, Units units) {
-    return new PhonePlan(open, drawings).session(units);
+  static Map<String, Object> of(OpenSession open, Units units) {
+    return new PhonePlan(open).session(units);
   }
 
   private Map<String, Object> session(Units units) {
@@ -83,7 +82,7 @@ final class PhonePlan {
     out.put(
         "yardstick",
         yardstick.map(test -> Map.of("balls", test.balls(), "hit", test.hit())).orElse(null));
-    out.put("drawing", "");
+    out.put("drawing", yardstick.flatMap(LanePicture::of).map(svg -> keep(block, svg)).orElse(""));
     out.put(
         "sitting",
         block.sitting().stream().map(turn -> turn.stream().map(names::of).toList()).toList());
@@ -126,9 +125,14 @@ final class PhonePlan {
     return out;
   }
 
+  private String keep(PlannedBlock block, String svg) {
+    drawn.put(block.drill().value(), svg);
+    return block.drill().value();
+  }
+
   private String drawing(PlannedBlock block, PlannedGame game) {
     return open.drill(block)
-        .flatMap(drill -> drawings.of(drill, game.place().lane()))
+        .flatMap(drill -> LanePicture.of(drill, game.place().lane()))
         .map(
             svg -> {
               String key = block.drill().value() + " " + game.place().lane().name();

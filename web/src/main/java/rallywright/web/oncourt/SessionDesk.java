@@ -35,9 +35,7 @@ public final class SessionDesk {
   public List<Session> all() {
     return store.sessions().all().stream()
         .sorted(
-            java.util.Comparator.comparing(Session::date)
-                .thenComparing(Session::start)
-                .reversed())
+            java.util.Comparator.comparing(Session::date).thenComparing(Session::start).reversed())
         .toList();
   }
 
@@ -93,8 +91,7 @@ public final class SessionDesk {
   }
 
   private void noteState(OpenSession open) {
-    Session.State state =
-        open.progress().isEnded() ? Session.State.DONE : Session.State.RUNNING;
+    Session.State state = open.progress().isEnded() ? Session.State.DONE : Session.State.RUNNING;
     if (open.session().state() != state) {
       store.sessions().save(open.session().withState(state));
     }
