@@ -12,7 +12,10 @@ import picocli.CommandLine.Command;
     versionProvider = ProgramVersion.class,
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
+      BackupCommand.class,
       DemoCommand.class,
+      ExportCommand.class,
+      ImportCommand.class,
       ServeCommand.class,
       VersionCommand.class,
       GenerateCompletion.class

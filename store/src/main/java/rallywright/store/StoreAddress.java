@@ -5,8 +5,11 @@ import java.nio.file.Path;
 /** Where the club's data are: one file in a folder, or a PostgreSQL server. */
 public sealed interface StoreAddress {
 
+  /** The name of the one file in the club's folder. */
+  String FILE_NAME = "rallywright.db";
+
   /**
-   * One file, {@value SqliteFile#NAME}, in a folder; both are made where they are missing.
+   * One file, {@value #FILE_NAME}, in a folder; both are made where they are missing.
    *
    * @param folder the folder
    * @return the address
