@@ -184,7 +184,8 @@ export const actions = {
     server: /** @type {'A'|'B'} */ (data.side) }] }),
   'ending-ERROR': (scene) => noteEnding(scene, 'manner', 'ERROR'),
   'ending-BEATEN': (scene) => noteEnding(scene, 'manner', 'BEATEN'),
-  note: (scene, data) => noteEnding(scene, data.part ?? '', data.value ?? ''),
+  note: (scene, data) => ({ ...noteEnding(scene, data.part ?? '', data.value ?? ''),
+    choice: data.part === 'stage' ? { sheet: null } : {} }),
   bonus: (scene) => amend(scene, (last) => ({
     bonus: last.bonus === 'ROUND_THE_POST' ? 'NONE' : 'ROUND_THE_POST' })),
   'open-ending': () => ({ choice: { sheet: { kind: 'ending' } } }),

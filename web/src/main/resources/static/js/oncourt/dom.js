@@ -20,8 +20,9 @@ export function el(tag, attributes = {}, ...children) {
     element.setAttribute('type', 'button');
   }
   for (const [key, value] of Object.entries(attributes)) {
-    if (value !== null && value !== undefined && value !== false) {
-      element.setAttribute(key, value === true ? '' : String(value));
+    const stated = key.startsWith('aria-') || key.startsWith('data-');
+    if (value !== null && value !== undefined && (stated || value !== false)) {
+      element.setAttribute(key, value === true && !stated ? '' : String(value));
     }
   }
   for (const child of children.flat()) {

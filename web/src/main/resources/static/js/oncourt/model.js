@@ -224,7 +224,7 @@ function inWords(scene, event) {
     case 'first-server':
       return game && event.server ? `${names(game, event.server)} serves first` : 'first server';
     case 'yardstick':
-      return `${scene.playerName(event.player)} ${event.hits} of ${event.balls}`;
+      return `last count of ${scene.playerName(event.player)}`;
     case 'block-started':
       return `start of ${scene.blockTitle(event.block)}`;
     case 'effort':
