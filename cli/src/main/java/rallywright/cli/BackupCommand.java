@@ -33,7 +33,11 @@ final class BackupCommand implements Callable<Integer> {
     spec.commandLine()
         .getOut()
         .println(
-            "Backup written: " + file + " (" + kilobytes + " kB). Keep it away from this computer.");
+            "Backup written: "
+                + file
+                + " ("
+                + kilobytes
+                + " kB). Keep it away from this computer.");
     return 0;
   }
 }

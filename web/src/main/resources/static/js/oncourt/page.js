@@ -1,7 +1,7 @@
 // The on-court page: shows the scene, turns taps into events, hands them to the queue.
 
 import { actions, stamped } from './actions.js';
-import { fit } from './dom.js';
+import { el, fit } from './dom.js';
 import { phoneName } from './ids.js';
 import { Scene } from './model.js';
 import { Sync } from './sync.js';
@@ -79,7 +79,8 @@ function show() {
   stay(now);
   document.body.dataset.hand = choice.hand;
   document.body.dataset.view = now.block ? now.game ? choice.mode : now.block.kind : 'END';
-  fit(root, [bar(now, sync.way()), ...notices(sync.way(), coach), ...body(now), said(now)]
+  fit(root, [el('h1.unseen', {}, 'On court'), bar(now, sync.way()),
+    ...notices(sync.way(), coach), ...body(now), said(now)]
     .filter((node) => node instanceof Node));
   showSheet(now);
   horn.listen(now);
