@@ -181,7 +181,7 @@ public final class FormReader {
     if (text.length() > longest) {
       problem(
           field,
-          "%s has %d characters; at most %d are allowed. Maybe shorten it."
+          "%s: %d characters are too many; at most %d are allowed. Maybe shorten it."
               .formatted(what, text.length(), longest));
     }
   }

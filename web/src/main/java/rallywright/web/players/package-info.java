@@ -1,7 +1,8 @@
 /**
  * Pages for players, groups and venues.
  *
- * <p>Start with {@link rallywright.web.players.PlayerPages}. Results are shown elsewhere.
+ * <p>Start with {@code PlayerPages}. Results are shown elsewhere; notes and limits are shown to the
+ * coach alone.
  */
 @NullMarked
 package rallywright.web.players;

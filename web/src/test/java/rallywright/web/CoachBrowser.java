@@ -1,0 +1,70 @@
+package rallywright.web;
+
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A coach's browser without a screen: keeps the cookie, sends the token against forged posts. */
+final class CoachBrowser {
+
+  private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
+
+  private final HttpClient client =
+      HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+  private final String address;
+
+  CoachBrowser(String address) {
+    this.address = address;
+  }
+
+  /** Signs in with the key of the start. */
+  static CoachBrowser signedIn(RunningServer server) {
+    CoachBrowser browser = new CoachBrowser(server.address());
+    String key = server.signInAddress().replaceAll(".*#key=", "");
+    browser.post("/sign-in", "/sign-in", "key=" + key);
+    return browser;
+  }
+
+  HttpResponse<String> get(String path) {
+    return send(HttpRequest.newBuilder(URI.create(address + path)).GET());
+  }
+
+  /** Posts a form with the token that stands on another page. */
+  HttpResponse<String> post(String tokenPage, String path, String fields) {
+    Matcher token = TOKEN.matcher(get(tokenPage).body());
+    if (!token.find()) {
+      throw new IllegalStateException("No token on " + tokenPage);
+    }
+    return postBare(path, fields + "&_csrf=" + encoded(token.group(1)));
+  }
+
+  /** Posts a form as it is. */
+  HttpResponse<String> postBare(String path, String fields) {
+    return send(
+        HttpRequest.newBuilder(URI.create(address + path))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(fields)));
+  }
+
+  HttpResponse<String> send(HttpRequest.Builder request) {
+    try {
+      return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    } catch (IOException failed) {
+      throw new IllegalStateException(failed);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(stopped);
+    }
+  }
+
+  static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+}
