@@ -2,6 +2,7 @@ package rallywright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -187,6 +188,6 @@ final class BlockWriter {
   private static String firstUpper(String words) {
     return words.isEmpty()
         ? words
-        : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

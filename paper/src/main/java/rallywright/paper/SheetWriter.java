@@ -25,6 +25,9 @@ final class SheetWriter {
           "Eye protection and court shoes are advised.",
           "Local rules and licensed professionals come first.");
 
+  /** Rows that surely fit on one half of the smaller sheet, below the head. */
+  private static final int MOST_ROWS = 8;
+
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
@@ -55,7 +58,8 @@ final class SheetWriter {
     List<BlockView> blocks = new ArrayList<>();
     for (int place = 0; place < plan.blocks().size(); place++) {
       PlannedBlock block = plan.blocks().get(place);
-      blocks.add(writer.write(block, "block-" + (place + 1), clock.fromTo(place)));
+      BlockView view = writer.write(block, "block-" + (place + 1), clock.fromTo(place));
+      blocks.addAll(view.inPartsOf(MOST_ROWS));
     }
     return blocks;
   }

@@ -3,6 +3,10 @@ package rallywright.paper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import rallywright.engine.court.Lane;
+import rallywright.paper.sheet.IntervalBar;
+import rallywright.paper.sheet.PlayerHandout;
 
 /** Writes sample sheets into the build folder, to be looked at. */
 final class SheetSamples {
@@ -20,6 +24,31 @@ final class SheetSamples {
         "two-letter",
         SampleSession.usual(2).request(PhoneAccess.Closed.ON_THIS_COMPUTER_ONLY, Origin.DEMO),
         PaperSize.LETTER);
+    Files.write(FOLDER.resolve("player-a4.pdf"), PlayerPage.pdf(handout(), PaperSize.A4));
+    SampleSession many = SampleSession.usual(8);
+    for (int block = 0; block < 4; block++) {
+      many.drill(SampleDrills.DROP, 10, 4, Lane.STRAIGHT_LEFT, Lane.STRAIGHT_RIGHT);
+    }
+    write("many-a4", many.request(), PaperSize.A4);
+  }
+
+  static PlayerHandout handout() {
+    return new PlayerHandout(
+        "Imke",
+        "24 November 2026",
+        Origin.DEMO.sentence(),
+        new PlayerHandout.Scale("even with a 3.0 player", "even with a 4.0 player"),
+        List.of(
+            new PlayerHandout.SkillLine(
+                "Drop",
+                "About 6 rallies in 10 against an even partner; sure within 1.",
+                new IntervalBar(0.4, 0.62, 0.8)),
+            new PlayerHandout.SkillLine(
+                "Reset", "Too early to tell.", new IntervalBar(0.05, 0.5, 0.95))),
+        List.of(
+            new PlayerHandout.GameLine("17 November", "Drop game, back, with Rafe", "3-5", "2-5"),
+            new PlayerHandout.GameLine("24 November", "Dink game with Juno", "5-2", "5-4")),
+        List.of("Play the reset game: it tells most in the least time."));
   }
 
   private static void write(String name, SheetRequest request, PaperSize paper) throws IOException {

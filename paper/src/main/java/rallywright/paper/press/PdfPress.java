@@ -4,6 +4,7 @@ import com.openhtmltopdf.extend.FSCacheEx;
 import com.openhtmltopdf.extend.FSCacheValue;
 import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
@@ -13,10 +14,17 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Element;
 
 /**
@@ -47,8 +55,11 @@ public final class PdfPress {
    */
   public static byte[] print(String markup) {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-    try {
-      builder(markup).toStream(pdf).run();
+    try (PDDocument document = new PDDocument();
+        PdfBoxRenderer renderer = renderer(document, markup, pdf)) {
+      renderer.layout();
+      renderer.createPDFWithoutClosing();
+      document.save(pdf);
     } catch (IOException problem) {
       throw new UncheckedIOException("The page could not be printed.", problem);
     }
@@ -63,12 +74,14 @@ public final class PdfPress {
    *     that is laid out as several boxes the highest
    */
   public static Map<String, Double> heightsMm(String markup) {
-    try (PdfBoxRenderer renderer =
-        builder(markup).toStream(new ByteArrayOutputStream()).buildPdfRenderer()) {
+    try (PDDocument document = new PDDocument();
+        PdfBoxRenderer renderer = renderer(document, markup, new ByteArrayOutputStream())) {
       renderer.layout();
       Map<String, Double> heights = new HashMap<>();
       collect(renderer.getRootBox(), renderer.getDotsPerPoint(), heights);
       return heights;
+    } catch (IOException problem) {
+      throw new UncheckedIOException("The page could not be laid out.", problem);
     }
   }
 
@@ -83,21 +96,35 @@ public final class PdfPress {
     }
   }
 
-  private static PdfRendererBuilder builder(String markup) {
+  private static PdfBoxRenderer renderer(PDDocument document, String markup, OutputStream pdf)
+      throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(document);
     builder.usePdfUaAccessibility(true);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.useCacheStore(CacheStore.PDF_FONT_METRICS, FONT_METRICS);
     builder.withProducer("Rallywright");
-    builder.useFont(() -> font("SourceSans3_400Regular"), TYPEFACE, 400, FontStyle.NORMAL, true);
-    builder.useFont(() -> font("SourceSans3_600SemiBold"), TYPEFACE, 600, FontStyle.NORMAL, true);
+    PDFont regular = font(document, "SourceSans3_400Regular");
+    PDFont semibold = font(document, "SourceSans3_600SemiBold");
+    builder.useFont(new PDFontSupplier(regular), TYPEFACE, 400, FontStyle.NORMAL, true);
+    builder.useFont(new PDFontSupplier(semibold), TYPEFACE, 600, FontStyle.NORMAL, true);
     builder.withHtmlContent(markup, null);
-    return builder;
+    builder.toStream(pdf);
+    return builder.buildPdfRenderer();
   }
 
-  private static InputStream font(String name) {
-    return Objects.requireNonNull(
-        PdfPress.class.getResourceAsStream("/fonts/" + name + ".ttf"),
-        () -> "The font " + name + " is missing in the program.");
+  /**
+   * A font without its ligatures: the PDF would not say which letters they stand for, so that
+   * neither a screen reader nor a search finds the word "left".
+   */
+  private static PDFont font(PDDocument document, String name) throws IOException {
+    try (InputStream file =
+        Objects.requireNonNull(
+            PdfPress.class.getResourceAsStream("/fonts/" + name + ".ttf"),
+            () -> "The font " + name + " is missing in the program.")) {
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+      font.setEnableGsub(false);
+      return PDType0Font.load(document, font, true);
+    }
   }
 }

@@ -46,7 +46,8 @@ public record QrPicture(int size, String path) {
       throw new IllegalArgumentException(
           "The address has "
               + address.toASCIIString().length()
-              + " characters, too many for a code that a phone can read. Maybe a shorter host name.",
+              + " characters, too many for a code that a phone can read."
+              + " Maybe a shorter host name.",
           problem);
     }
   }

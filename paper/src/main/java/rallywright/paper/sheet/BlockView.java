@@ -1,5 +1,6 @@
 package rallywright.paper.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -39,5 +40,40 @@ public record BlockView(
     games = games.stream().map(List::copyOf).toList();
     counts = counts.stream().map(List::copyOf).toList();
     cues = List.copyOf(cues);
+  }
+
+  /**
+   * This block in parts that are not too high for a page.
+   *
+   * @param mostRows the most rows of games or counts in one part
+   * @return this block alone, or the first part and its continuations
+   */
+  public List<BlockView> inPartsOf(int mostRows) {
+    int rows = Math.max(games.size(), counts.size());
+    if (rows <= mostRows) {
+      return List.of(this);
+    }
+    List<BlockView> parts = new ArrayList<>();
+    for (int from = 0; from < rows; from += mostRows) {
+      parts.add(part(from, Math.min(rows, from + mostRows), from + mostRows >= rows));
+    }
+    return parts;
+  }
+
+  private BlockView part(int from, int to, boolean last) {
+    boolean first = from == 0;
+    return new BlockView(
+        first ? id : id + "-" + from,
+        clock,
+        first ? title : title + ", continued",
+        subtitle,
+        first ? rule : "",
+        first ? scoring : "",
+        roles,
+        first ? courts : List.of(),
+        games.isEmpty() ? games : games.subList(from, to),
+        counts.isEmpty() ? counts : counts.subList(from, to),
+        last ? sitting : "",
+        first ? cues : List.of());
   }
 }

@@ -27,7 +27,10 @@ public final class Typesetter {
 
   private static final double LEAST_GAP_MM = 2.4;
   private static final double LARGEST_GAP_MM = 6.5;
-  private static final double ROUNDING_MM = 0.6;
+
+  /** Kept free: the heavier rule at the top of the right half, and rounding to printer's dots. */
+  private static final double RESERVE_MM = 1.4;
+
   private static final int MOST_NOTE_LINES = 8;
 
   private final double room;
@@ -42,7 +45,7 @@ public final class Typesetter {
    * @param blocks the blocks in order
    */
   public Typesetter(Frame frame, Map<String, Double> heights, List<BlockView> blocks) {
-    this.room = frame.halfHeightMm() - ROUNDING_MM;
+    this.room = frame.halfHeightMm() - RESERVE_MM;
     this.heights = Map.copyOf(heights);
     this.blocks = List.copyOf(blocks);
   }
@@ -82,7 +85,7 @@ public final class Typesetter {
     double used = height(HEAD);
     for (BlockView block : blocks) {
       double next = height(block.id()) + LEAST_GAP_MM;
-      if (used + next > room && !(half.isEmpty() && halves.size() % 2 == 1)) {
+      if (used + next > room && !half.isEmpty()) {
         halves.add(half);
         half = new ArrayList<>();
         used = halves.size() % 2 == 0 ? height(SHORT_HEAD) : 0;
