@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 
@@ -32,42 +33,7 @@ class CourtEventsIT {
   }
 
   @ParameterizedTest(name = "{0} {1}")
-  @CsvSource(
-      delimiter = '|',
-      quoteCharacter = '`',
-      textBlock =
-          """
-          no type         | "game":"b2-t1-l1","winner":"A","bonus":"NONE" | "type" is missing
-          other type      | "type":"smash","game":"b2-t1-l1" | "smash" is not known
-          type a number   | "type":7,"game":"b2-t1-l1" | allowed: a text
-          strange game    | "type":"rally","game":"g99","winner":"A","bonus":"NONE" | game (g99) must be one of this
-          empty game      | "type":"rally","game":"","winner":"A","bonus":"NONE" | must not be empty
-          no game         | "type":"rally","winner":"A","bonus":"NONE" | "game" is missing
-          strange side    | "type":"rally","game":"b2-t1-l1","winner":"C","bonus":"NONE" | allowed: A, B
-          no side         | "type":"rally","game":"b2-t1-l1","bonus":"NONE" | "winner" is missing
-          strange bonus   | "type":"rally","game":"b2-t1-l1","winner":"A","bonus":"ACE" | allowed: NONE
-          bonus not here  | "type":"rally","game":"b5-t1-l1","winner":"A","bonus":"ROUND_THE_POST" | must be allowed by the drill
-          strange stroke  | "type":"rally","game":"b2-t1-l1","winner":"A","bonus":"NONE","ending":{"stroke":"SMASH"} | allowed: SERVE
-          empty ending    | "type":"rally","game":"b2-t1-l1","winner":"A","bonus":"NONE","ending":{} | must name a stage
-          unknown field   | "type":"time-called","game":"b2-t1-l1","note":"x" | not known here
-          nobody there    | "type":"final-score","game":"b2-t1-l1","a":4,"b":3,"finish":"PLAYED_OUT" | must bring one side
-          both there      | "type":"final-score","game":"b2-t1-l1","a":5,"b":5,"finish":"PLAYED_OUT" | must leave the loser short
-          past the end    | "type":"final-score","game":"b2-t1-l1","a":7,"b":3,"finish":"PLAYED_OUT" | must not pass the end
-          won before time | "type":"final-score","game":"b2-t1-l1","a":5,"b":3,"finish":"TIME_CALLED" | must be unfinished
-          below the start | "type":"final-score","game":"b3-t1-l1","a":1,"b":5,"finish":"PLAYED_OUT" | at least its head start (2)
-          minus           | "type":"final-score","game":"b2-t1-l1","a":-1,"b":5,"finish":"PLAYED_OUT" | no number below 0
-          half a point    | "type":"final-score","game":"b2-t1-l1","a":4.5,"b":5,"finish":"PLAYED_OUT" | a whole number
-          score a text    | "type":"final-score","game":"b2-t1-l1","a":"5","b":3,"finish":"PLAYED_OUT" | a whole number
-          strange finish  | "type":"final-score","game":"b2-t1-l1","a":5,"b":3,"finish":"RAIN" | allowed: PLAYED_OUT
-          strange block   | "type":"block-started","block":"b77" | block (b77) must be one of this
-          nothing to undo | "type":"undone","undone":"01890000-0000-7000-8000-00000000ffff" | must be one of this session
-          no yardstick    | "type":"yardstick","block":"b2","player":"p1","hits":3,"balls":10 | must be a yardstick
-          more than balls | "type":"yardstick","block":"b4","player":"p1","hits":11,"balls":10 | must be 0 or more of
-          strange player  | "type":"effort","player":"p9","rating":5 | must take part
-          effort of 11    | "type":"effort","player":"p1","rating":11 | must be from 0 to 10
-          heat of 90 °C   | "type":"conditions","wind":"CALM","sun":"NONE","celsius":90 | from −40 to 60
-          strange wind    | "type":"conditions","wind":"GALE","sun":"NONE" | allowed: CALM
-          """)
+  @CsvFileSource(resources = "bad-events.txt", delimiter = '|', quoteCharacter = '`')
   void event_thatCannotStand_isRefusedWithASentenceAndNotStored(
       String name, String fields, String expected) {
     int before = stored(HERE);
@@ -78,20 +44,7 @@ class CourtEventsIT {
   }
 
   @ParameterizedTest(name = "{0}")
-  @CsvSource(
-      delimiter = '|',
-      quoteCharacter = '`',
-      textBlock =
-          """
-          id no uuid      | {"v":1,"id":"e1","session":"tuesday-evening","at":5,"by":"x","type":"session-ended"} | must be a UUID
-          id missing      | {"v":1,"session":"tuesday-evening","at":5,"by":"x","type":"session-ended"} | "id" is missing
-          other session   | {"v":1,"id":"01890000-0000-7000-8000-00000000aaaa","session":"thursday-morning","at":5,"by":"x","type":"session-ended"} | must be the one of this address
-          time before 0   | {"v":1,"id":"01890000-0000-7000-8000-00000000aaaa","session":"tuesday-evening","at":-5,"by":"x","type":"session-ended"} | milliseconds since 1970
-          time a text     | {"v":1,"id":"01890000-0000-7000-8000-00000000aaaa","session":"tuesday-evening","at":"now","by":"x","type":"session-ended"} | a whole number
-          newer version   | {"v":9,"id":"01890000-0000-7000-8000-00000000aaaa","session":"tuesday-evening","at":5,"by":"x","type":"session-ended"} | version (9)
-          no object       | 7 | must be an object
-          nothing         | null | must be an object
-          """)
+  @CsvFileSource(resources = "bad-stamps.txt", delimiter = '|', quoteCharacter = '`')
   void stamp_thatCannotStand_isRefusedWithASentenceAndNotStored(
       String name, String sent, String expected) {
     int before = stored(HERE);
