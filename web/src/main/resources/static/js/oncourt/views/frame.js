@@ -1,6 +1,7 @@
 // What surrounds every view: the bar on top, the way home, the row of what can be done next.
 
 import { el } from '../dom.js';
+import { clock } from '../clock.js';
 import { names, undoable, written } from '../model.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
@@ -13,8 +14,18 @@ export function bar(scene, way) {
     el('button.bar-block', { 'data-act': 'sheet', 'data-sheet': 'blocks' },
       el('span.bar-count', {}, number ? `${number} of ${blocks.length}` : 'End'),
       ' ', el('span.bar-title', {}, scene.block?.title ?? scene.plan.name)),
+    hornIn(scene),
     wayHome(way),
     el('button.bar-more', { 'data-act': 'sheet', 'data-sheet': 'more' }, 'More'));
+}
+
+/** The time left in games that end by the horn. @param {Scene} scene */
+function hornIn(scene) {
+  const { block } = scene;
+  return block && block.end === 'BY_CLOCK' && block.games.length > 0 && scene.isOn()
+    ? el('span.bar-way', { role: 'timer', 'data-key': 'horn' },
+      clock(scene, block, Date.now()).text)
+    : null;
 }
 
 /** A quiet sign of what is not home yet. @param {import('../sync.js').Way} way */
