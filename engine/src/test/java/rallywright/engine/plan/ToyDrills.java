@@ -40,14 +40,14 @@ import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.RoundThePost;
 
 /** Drills and players invented for the tests of the plan. */
-final class ToyDrills {
+public final class ToyDrills {
 
   static final RallySeconds SECONDS =
       new RallySeconds(new SecondsPrior(8, 5), new SecondsPrior(10, 4), Source.ASSUMPTION);
 
   private ToyDrills() {}
 
-  static List<Drill> all() {
+  public static List<Drill> all() {
     List<Drill> drills = new ArrayList<>(warmUps());
     drills.add(even("dinks", Skill.DINK, Progression.LINE, Intensity.EASY));
     drills.add(even("hands", Skill.COUNTER, Progression.LINE, Intensity.HARD));
@@ -60,20 +60,20 @@ final class ToyDrills {
     return drills;
   }
 
-  static List<Drill> warmUps() {
+  public static List<Drill> warmUps() {
     return List.of(
         timed("general", DrillKind.GENERAL_WARM_UP, 5),
         timed("paddle", DrillKind.PADDLE_WARM_UP, 5),
         timed("volleys", DrillKind.VOLLEY_WARM_UP, 4));
   }
 
-  static Drill even(String key, Skill skill, Progression progression, Intensity intensity) {
+  public static Drill even(String key, Skill skill, Progression progression, Intensity intensity) {
     DrillSide side = side(Role.EVEN, skill, Set.of());
     return drill(
         key, DrillKind.SCORED_GAME, progression, game(side, side, RoleAdvantage.NONE), intensity);
   }
 
-  static Drill uneven(String key, Skill back, Skill up, Progression progression) {
+  public static Drill uneven(String key, Skill back, Skill up, Progression progression) {
     DrillSide a = side(Role.BACK, back, Set.of());
     DrillSide b = side(Role.UP, up, Set.of());
     DrillForm.Scored game = game(a, b, RoleAdvantage.assumed(-0.85));
@@ -81,14 +81,14 @@ final class ToyDrills {
   }
 
   /** The player up must strike overheads; the lobber need not. */
-  static Drill overheads() {
+  public static Drill overheads() {
     DrillSide a = side(Role.BACK, Skill.LOB, Set.of());
     DrillSide b = side(Role.UP, Skill.OVERHEAD, Set.of(Demand.OVERHEADS));
     DrillForm.Scored game = game(a, b, RoleAdvantage.assumed(-0.4));
     return drill("lobs", DrillKind.SCORED_GAME, Progression.BASELINE, game, Intensity.STEADY);
   }
 
-  static Drill full() {
+  public static Drill full() {
     DrillForm.Scored game =
         new DrillForm.Scored(
             new Layout(

@@ -9,15 +9,14 @@ import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Venue;
 import rallywright.engine.drill.Drill;
-import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.score.GameFormat;
-import rallywright.engine.score.Score;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.EventId;
+import rallywright.engine.session.GameFormats;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
 import rallywright.paper.DrillBook;
@@ -114,19 +113,7 @@ public final class OpenSession {
    * games are.
    */
   public GameFormat formatOf(PlannedBlock block, PlannedGame game) {
-    GameFormat format =
-        drill(block)
-            .flatMap(Drill::scored)
-            .map(scored -> format(scored, game))
-            .orElse(
-                block.kind() == PlannedBlock.Kind.FULL_GAME
-                    ? GameFormat.HALF_COURT_GAME
-                    : GameFormat.DRILL_GAME);
-    return format.withStart(Score.of(game.headStart().a(), game.headStart().b()));
-  }
-
-  private static GameFormat format(DrillForm.Scored scored, PlannedGame game) {
-    return scored.formatOn(game.place().lane());
+    return GameFormats.of(drill(block), block, game);
   }
 
   /** The ids of the events so far. */

@@ -1,0 +1,252 @@
+package rallywright.engine.reading;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Standing;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.Skill;
+import rallywright.engine.odds.GameOdds;
+import rallywright.engine.odds.RallyChances;
+import rallywright.engine.odds.ScoreDistribution.ScoreChance;
+import rallywright.engine.plan.Seat;
+import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.practice.SkillStanding;
+import rallywright.engine.quantity.Probability;
+import rallywright.engine.score.GameFormat;
+import rallywright.engine.score.Score;
+import rallywright.engine.skill.Club;
+import rallywright.engine.skill.Estimate;
+import rallywright.engine.skill.Evidence;
+import rallywright.engine.skill.Game;
+import rallywright.engine.skill.GameForecast;
+import rallywright.engine.skill.Posterior;
+import rallywright.engine.skill.RallyCounts;
+import rallywright.engine.skill.ScoreForecast;
+import rallywright.engine.skill.SkillGroups;
+import rallywright.engine.skill.SkillModel;
+import rallywright.engine.skill.SkillPrior;
+import rallywright.engine.skill.SkillSum;
+import rallywright.engine.skill.YardstickResult;
+
+/**
+ * What a club's scores say about its players on a day.
+ *
+ * <p><b>Card.</b> In: players with levels, drills, sessions with what happened in them. Out: for
+ * every player and skill an estimate with its uncertainty over the weeks, what to expect of a game,
+ * and what the plan needs to know. Method: {@link SkillModel}. Limits: a game of a drill that is no
+ * longer known, or with a score that its rules do not allow, is left out; the expectation of a past
+ * game is what all scores until today say about that week, the game itself included.
+ */
+public final class ClubReading {
+
+  private final ClubHistory history;
+  private final Gathering gathering;
+  private final Posterior posterior;
+  private final RallyCounts counts;
+  private final PracticeLog practice;
+  private final Map<Skill, Double> references = new EnumMap<>(Skill.class);
+  private final Map<Integer, Set<Integer>> weeksOf = new HashMap<>();
+
+  private ClubReading(ClubHistory history, SkillPrior prior) {
+    this.history = history;
+    gathering = new Gathering(history);
+    Club club = gathering.club();
+    posterior = SkillModel.of(club, prior).fit(gathering.evidence(), Set.of(gathering.thisWeek()));
+    counts = RallyCounts.of(club, gathering.evidence());
+    practice = PracticeLog.of(gathering.games(), gathering.weeks(), gathering.thisWeek());
+    gathering.evidence().forEach(this::noteWeek);
+    for (Skill skill : Skill.values()) {
+      references.put(skill, reference(skill));
+    }
+  }
+
+  /**
+   * Reads a club's history with the usual prior.
+   *
+   * @param history all that is known
+   * @return what it says
+   */
+  public static ClubReading of(ClubHistory history) {
+    return new ClubReading(history, SkillPrior.DEFAULT);
+  }
+
+  private void noteWeek(Evidence evidence) {
+    if (evidence instanceof YardstickResult result) {
+      weeks(result.test().player()).add(result.week());
+    } else if (evidence instanceof Game game) {
+      game.sides().a().forEach(player -> weeks(player).add(game.week()));
+      game.sides().b().forEach(player -> weeks(player).add(game.week()));
+    }
+  }
+
+  private Set<Integer> weeks(int player) {
+    return weeksOf.computeIfAbsent(player, each -> new TreeSet<>());
+  }
+
+  private double reference(Skill skill) {
+    return history.players().stream()
+        .filter(
+            player -> player.standing() == Standing.ACTIVE || player.standing() == Standing.WALK_IN)
+        .mapToDouble(player -> estimate(number(player.id()), skill, gathering.thisWeek()).mean())
+        .average()
+        .orElse(0);
+  }
+
+  private Estimate estimate(int player, Skill skill, int week) {
+    return posterior.skill(key(player, skill, week));
+  }
+
+  private static SkillSum.Key key(int player, Skill skill, int week) {
+    return new SkillSum.Key(player, SkillGroups.numberOf(skill), week);
+  }
+
+  private int number(PlayerId player) {
+    Integer number = gathering.numbers().get(player);
+    if (number == null) {
+      throw new IllegalArgumentException("Nothing is known of the player " + player + ".");
+    }
+    return number;
+  }
+
+  /**
+   * What is known of one skill of a player.
+   *
+   * @param player a player of the history
+   * @param skill the skill
+   * @return the reading
+   */
+  public SkillReading skill(PlayerId player, Skill skill) {
+    int number = number(player);
+    Set<Integer> weeks = new TreeSet<>(weeksOf.getOrDefault(number, Set.of()));
+    OptionalDouble rise =
+        weeks.stream()
+            .filter(week -> week < gathering.thisWeek())
+            .findFirst()
+            .map(
+                week ->
+                    OptionalDouble.of(
+                        posterior.chanceOfRise(key(number, skill, gathering.thisWeek()), week)))
+            .orElse(OptionalDouble.empty());
+    weeks.add(gathering.thisWeek());
+    List<SkillReading.WeekPoint> course = new ArrayList<>();
+    for (int week : weeks) {
+      course.add(
+          new SkillReading.WeekPoint(
+              gathering.weeks().mondayOf(week), estimate(number, skill, week)));
+    }
+    int place = SkillGroups.numberOf(skill);
+    return new SkillReading(
+        skill,
+        estimate(number, skill, gathering.thisWeek()),
+        references.getOrDefault(skill, 0.0),
+        counts.of(number, place),
+        counts.isEnough(number, place),
+        course,
+        rise);
+  }
+
+  /**
+   * The games of a player that tell something, oldest first.
+   *
+   * @param player the player
+   * @return the games
+   */
+  public List<PlayedGame> games(PlayerId player) {
+    return gathering.games().stream().filter(game -> game.has(player)).toList();
+  }
+
+  /**
+   * What to expect of a game that was played.
+   *
+   * @param played the game
+   * @return the outlook from what is known today about that week
+   */
+  public GameOutlook outlook(PlayedGame played) {
+    return outlook(
+        gathering.fixture(played), played.game().format(), gathering.weeks().of(played.date()));
+  }
+
+  /**
+   * What to expect of a game today.
+   *
+   * @param drill a scored drill of the history
+   * @param a side A
+   * @param b side B
+   * @param format how it is counted, head start included
+   * @return the outlook
+   * @throws IllegalArgumentException if the drill is not scored or a player is not known
+   */
+  public GameOutlook outlook(Drill drill, Seat a, Seat b, GameFormat format) {
+    Fixture fixture = Fixture.of(drill, a, b, gathering.numbers(), gathering.effectNumbers());
+    return outlook(fixture, format, gathering.thisWeek());
+  }
+
+  private GameOutlook outlook(Fixture fixture, GameFormat format, int week) {
+    GameFormat turned =
+        format
+            .withStart(fixture.turned(format.start()))
+            .withFirstServer(fixture.turned(format.firstServer()));
+    ScoreForecast forecast =
+        GameForecast.of(posterior, fixture.contest(), fixture.sides(), week)
+            .scores((serveA, serveB) -> finalScores(turned, serveA, serveB));
+    Score worst = fixture.turned(forecast.range80().get(0));
+    Score best = fixture.turned(forecast.range80().get(1));
+    boolean swap = fixture.turn() == Fixture.Turn.TURNED;
+    return new GameOutlook(
+        swap ? forecast.pointsB() : forecast.pointsA(),
+        swap ? forecast.pointsA() : forecast.pointsB(),
+        swap ? 1 - forecast.winA() : forecast.winA(),
+        swap ? best : worst,
+        swap ? worst : best);
+  }
+
+  private static Map<Score, Double> finalScores(GameFormat format, double serveA, double serveB) {
+    RallyChances chances = RallyChances.ofServe(Probability.of(serveA), Probability.of(serveB));
+    Map<Score, Double> scores = new HashMap<>();
+    for (ScoreChance each : GameOdds.of(format, chances).scores().scores()) {
+      scores.put(each.score(), each.chance());
+    }
+    return scores;
+  }
+
+  /**
+   * What the plan needs to know of a player.
+   *
+   * @param player a player of the history
+   * @return every skill's estimate, rallies and minutes by week
+   */
+  public PlayerStanding standing(PlayerId player) {
+    Player who = history.players().get(number(player));
+    Map<Skill, SkillStanding> skills = new EnumMap<>(Skill.class);
+    for (Skill skill : Skill.values()) {
+      SkillReading reading = skill(player, skill);
+      skills.put(
+          skill,
+          new SkillStanding(
+              skill,
+              reading.now().mean(),
+              reading.now().sd(),
+              (int) Math.round(reading.rallies()),
+              practice.minutesByWeek(player, skill)));
+    }
+    return new PlayerStanding(who.firstName(), Optional.ofNullable(who.level()), skills);
+  }
+
+  /**
+   * How fast each drill goes, from the taps of the rallies that were scored one by one.
+   *
+   * @return the paces
+   */
+  public RecordedPaces paces() {
+    return RecordedPaces.of(gathering.games());
+  }
+}

@@ -1,0 +1,221 @@
+package rallywright.engine.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rallywright.engine.club.AgeGroup;
+import rallywright.engine.club.Hand;
+import rallywright.engine.club.Level;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Standing;
+import rallywright.engine.court.CourtLane;
+import rallywright.engine.court.Lane;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.Intensity;
+import rallywright.engine.drill.Progression;
+import rallywright.engine.drill.Role;
+import rallywright.engine.drill.Skill;
+import rallywright.engine.plan.BlockId;
+import rallywright.engine.plan.BlockTime;
+import rallywright.engine.plan.GameId;
+import rallywright.engine.plan.HeadStart;
+import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.PlannedGame;
+import rallywright.engine.plan.Seat;
+import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.plan.ToyDrills;
+import rallywright.engine.practice.DoublesTable;
+import rallywright.engine.practice.Needs;
+import rallywright.engine.score.GameFormat;
+import rallywright.engine.score.Rally;
+import rallywright.engine.score.Score;
+import rallywright.engine.score.Side;
+import rallywright.engine.session.CourtEvent;
+import rallywright.engine.session.CourtEvent.FinalScoreGiven;
+import rallywright.engine.session.CourtEvent.Finish;
+import rallywright.engine.session.CourtEvent.RallyPlayed;
+import rallywright.engine.session.CourtEvent.Stamp;
+import rallywright.engine.session.EventId;
+import rallywright.engine.session.GameFormats;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionId;
+import rallywright.engine.session.SessionProgress;
+
+class ClubReadingTest {
+
+  private static final LocalDate TODAY = LocalDate.of(2026, 3, 31);
+  private static final PlayerId ANA = new PlayerId("ana");
+  private static final PlayerId BO = new PlayerId("bo");
+  private static final Drill DINKS =
+      ToyDrills.even("dinks", Skill.DINK, Progression.LINE, Intensity.EASY);
+  private static final Drill DROPS =
+      ToyDrills.uneven("drops", Skill.DROP, Skill.COUNTER, Progression.BASELINE);
+
+  private final List<SessionProgress> sessions = new ArrayList<>();
+
+  @Test
+  void clubWithoutScores_standsAtItsLevels_andSaysNothing() {
+    ClubReading reading = reading();
+    SkillReading dink = reading.skill(ANA, Skill.DINK);
+    assertThat(dink.now().mean()).isCloseTo(0, within(1e-9));
+    assertThat(dink.enough()).isFalse();
+    assertThat(dink.chanceOfRise()).isEmpty();
+    assertThat(dink.course()).hasSize(1);
+    assertThat(dink.share()).isCloseTo(0.5, within(1e-9));
+  }
+
+  @Test
+  void clearWinsInADinkGame_liftTheDinkOfTheWinner_mostOfAllSkills() {
+    for (int week = 0; week < 6; week++) {
+      play(DINKS, week, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, 1));
+    }
+    ClubReading reading = reading();
+    SkillReading dink = reading.skill(ANA, Skill.DINK);
+    assertThat(dink.share()).isGreaterThan(0.6);
+    assertThat(dink.rallies()).isEqualTo(36);
+    assertThat(dink.enough()).isTrue();
+    assertThat(dink.lowShare()).isLessThan(dink.share());
+    assertThat(dink.highShare()).isGreaterThan(dink.share());
+    assertThat(reading.skill(ANA, Skill.SERVE).share()).isLessThan(dink.share());
+    assertThat(reading.skill(BO, Skill.DINK).share()).isCloseTo(1 - dink.share(), within(1e-9));
+  }
+
+  @Test
+  void sidesOfTheSheet_writtenTheOtherWayRound_sayTheSame() {
+    play(DROPS, 0, seat(Role.BACK, ANA), seat(Role.UP, BO), Score.of(5, 3));
+    ClubReading written = reading();
+    sessions.clear();
+    play(DROPS, 0, seat(Role.UP, BO), seat(Role.BACK, ANA), Score.of(3, 5));
+    ClubReading turned = reading();
+    for (Skill skill : Skill.values()) {
+      assertThat(turned.skill(ANA, skill).now().mean())
+          .isCloseTo(written.skill(ANA, skill).now().mean(), within(1e-9));
+    }
+    GameOutlook one = written.outlook(written.games(ANA).get(0));
+    GameOutlook other = turned.outlook(turned.games(ANA).get(0));
+    assertThat(other.pointsA()).isCloseTo(one.pointsB(), within(1e-9));
+    assertThat(other.winA()).isCloseTo(1 - one.winA(), within(1e-9));
+    assertThat(other.worstForA()).isEqualTo(one.bestForA().swapped());
+  }
+
+  @Test
+  void backPlayerOfADropGame_isExpectedToLose_toAnEqual() {
+    GameOutlook outlook =
+        reading().outlook(DROPS, seat(Role.BACK, ANA), seat(Role.UP, BO), GameFormat.DRILL_GAME);
+    assertThat(outlook.winA()).isLessThan(0.3);
+    assertThat(outlook.pointsA()).isLessThan(outlook.pointsB());
+    assertThat(outlook.expects(Score.of(2, 5))).isTrue();
+    assertThat(outlook.expects(Score.of(5, 0))).isFalse();
+  }
+
+  @Test
+  void impossibleScore_isLeftOut() {
+    play(DINKS, 0, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(9, 1));
+    assertThat(reading().games(ANA)).isEmpty();
+  }
+
+  @Test
+  void standing_namesWhatWasPractised_andTheLoserNeedsItMoreThanTheWinner() {
+    for (int week = 0; week < 6; week++) {
+      play(DINKS, week, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, 0));
+    }
+    ClubReading reading = reading();
+    var standing = reading.standing(BO);
+    assertThat(standing.in(Skill.DINK).rallies()).isEqualTo(30);
+    assertThat(standing.in(Skill.DINK).minutesByWeek()).anyMatch(minutes -> minutes > 0);
+    assertThat(shareOfDinkNeed(reading, BO)).isGreaterThan(shareOfDinkNeed(reading, ANA));
+  }
+
+  private static double shareOfDinkNeed(ClubReading reading, PlayerId player) {
+    Needs needs = Needs.of(reading.standing(player), DoublesTable.SHARES);
+    double all = needs.byUrgency().stream().mapToDouble(need -> need.value()).sum();
+    return needs.of(Skill.DINK).value() / all;
+  }
+
+  @Test
+  void slowTaps_makeTheDrillSlower() {
+    var scored = DINKS.scored().orElseThrow();
+    double firstIdea = reading().paces().of(DINKS, scored).meanSeconds();
+    playSlowly(30);
+    assertThat(reading().paces().of(DINKS, scored).meanSeconds()).isGreaterThan(firstIdea);
+  }
+
+  private ClubReading reading() {
+    List<Player> players = List.of(player(ANA, "Ana"), player(BO, "Bo"));
+    List<Drill> drills = List.of(DINKS, DROPS);
+    return ClubReading.of(new ClubHistory(players, drills, List.of(), sessions, TODAY));
+  }
+
+  private static Player player(PlayerId id, String name) {
+    return new Player(
+        id, name, new Level(3.5), Hand.RIGHT, Set.of(), "", AgeGroup.ADULT, Standing.ACTIVE);
+  }
+
+  private static Seat seat(Role role, PlayerId player) {
+    return new Seat(role, List.of(player));
+  }
+
+  private void play(Drill drill, int weeksAgo, Seat a, Seat b, Score score) {
+    Session session = session(drill, TODAY.minusWeeks(weeksAgo), a, b);
+    GameId game = session.plan().blocks().get(0).games().get(0).id();
+    Stamp stamp = new Stamp(new EventId("e1"), session.id(), 1000, "desk");
+    add(drill, session, List.of(new FinalScoreGiven(stamp, game, score, Finish.PLAYED_OUT)));
+  }
+
+  private void playSlowly(int secondsBetween) {
+    Session session = session(DINKS, TODAY, seat(Role.EVEN, ANA), seat(Role.EVEN, BO));
+    GameId game = session.plan().blocks().get(0).games().get(0).id();
+    List<CourtEvent> events = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      Stamp stamp =
+          new Stamp(new EventId("e" + i), session.id(), i * 1000L * secondsBetween, "phone");
+      events.add(new RallyPlayed(stamp, game, Rally.wonBy(i % 2 == 0 ? Side.A : Side.B)));
+    }
+    add(DINKS, session, events);
+  }
+
+  private void add(Drill drill, Session session, List<CourtEvent> events) {
+    sessions.add(
+        SessionProgress.of(
+            session, (block, game) -> GameFormats.of(Optional.of(drill), block, game), events));
+  }
+
+  private Session session(Drill drill, LocalDate date, Seat a, Seat b) {
+    int number = sessions.size();
+    PlannedGame game =
+        new PlannedGame(
+            new GameId("g" + number),
+            1,
+            new CourtLane(1, Lane.STRAIGHT_RIGHT),
+            a,
+            b,
+            HeadStart.NONE);
+    PlannedBlock block =
+        new PlannedBlock(
+            new BlockId("b" + number),
+            PlannedBlock.Kind.DRILL,
+            drill.key(),
+            PlannedBlock.End.LAST_LANE,
+            new BlockTime(5, 1),
+            List.of(game),
+            List.of(List.of()),
+            "Everybody plays.");
+    return new Session(
+        new SessionId("s" + number),
+        "Tuesday",
+        date,
+        LocalTime.of(18, 0),
+        null,
+        null,
+        new SessionPlan(60, 1, List.of(ANA, BO), List.of(block)),
+        Session.State.DONE);
+  }
+}
