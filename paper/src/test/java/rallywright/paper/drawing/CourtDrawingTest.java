@@ -124,8 +124,8 @@ class CourtDrawingTest {
     CourtDrawing drawing = drawing(Lane.CROSS_EVEN);
     assertThat(drawing.words())
         .isEqualTo(
-            "Court from above, even diagonal: near back, 22.50 ft from the net (solid block), far"
-                + " up, 7.50 ft from the net (outlined block). Hatched is in bounds.");
+            "Court from above, even diagonal: near back, 22.5 ft from the net (solid block), far"
+                + " up, 7.5 ft from the net (outlined block). Hatched is in bounds.");
     Element svg = parsed(drawing.svg(Detail.LABELLED));
     assertThat(elements(svg, "title").get(0).getTextContent())
         .isEqualTo("Back & up, even diagonal");
