@@ -28,22 +28,27 @@ final class StartedProgram implements AutoCloseable {
 
   /** Starts {@code serve} on a free port with its data in a folder. */
   static StartedProgram serve(Path data) {
-    return start("serve", data);
+    return start("serve", data, 0);
+  }
+
+  /** Starts {@code serve} on a given port, as after a power cut. */
+  static StartedProgram serve(Path data, int port) {
+    return start("serve", data, port);
   }
 
   /** Starts {@code demo} on a free port with its data in a folder. */
   static StartedProgram demo(Path data) {
-    return start("demo", data);
+    return start("demo", data, 0);
   }
 
-  private static StartedProgram start(String command, Path data) {
+  private static StartedProgram start(String command, Path data, int port) {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.add("-XX:TieredStopAtLevel=1");
     line.add("-cp");
     line.add(System.getProperty("java.class.path"));
     line.add("rallywright.cli.Rallywright");
-    line.addAll(List.of(command, "--port", "0", "--data", data.toString()));
+    line.addAll(List.of(command, "--port", String.valueOf(port), "--data", data.toString()));
     try {
       Process process = new ProcessBuilder(line).redirectErrorStream(true).start();
       return waitForAddress(process);

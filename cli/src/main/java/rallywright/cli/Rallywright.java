@@ -12,8 +12,12 @@ import picocli.CommandLine.Command;
     versionProvider = ProgramVersion.class,
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
+      BackupCommand.class,
       DemoCommand.class,
+      ExportCommand.class,
+      ImportCommand.class,
       ServeCommand.class,
+      SkillCommand.class,
       OddsCommand.class,
       VersionCommand.class,
       GenerateCompletion.class

@@ -1,5 +1,6 @@
 package rallywright.store;
 
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.function.Supplier;
@@ -162,6 +163,60 @@ public final class ClubStore implements AutoCloseable {
   public long revision() {
     return database.read(
         client -> client.sql("select revision from club").query(Long.class).single());
+  }
+
+  /**
+   * Copies the club into a new file while others go on working. The copy is one whole file: put in
+   * place of {@value StoreAddress#FILE_NAME} it is the club as it was at this moment.
+   *
+   * @param target the new file; its folder must exist
+   * @throws StoreProblem if the file exists already, cannot be written, or the club is kept on a
+   *     server, whose own tools make backups
+   */
+  public void backup(Path target) {
+    if (address instanceof StoreAddress.InFolder folder) {
+      SqliteFile.backup(folder.folder(), target);
+    } else {
+      throw new StoreProblem(
+          "The club is kept on a server ("
+              + address
+              + "), which is backed up with the server's own tool, pg_dump. Maybe an export is"
+              + " enough: rallywright export.");
+    }
+  }
+
+  /**
+   * Everything that the club holds, as it is at one moment.
+   *
+   * @return the contents
+   */
+  public ClubContents contents() {
+    return new ContentsRows(this, database).all();
+  }
+
+  /**
+   * Whether nothing was entered yet; settings do not count.
+   *
+   * @return true for a fresh club
+   */
+  public boolean isEmpty() {
+    return new ContentsRows(this, database).isEmpty();
+  }
+
+  /**
+   * Takes in everything of another club as one change. What has the same id is replaced; events are
+   * added where they are new. Whoever was erased on either side is erased.
+   *
+   * @param contents what to take in
+   * @throws StoreProblem if it does not fit together; nothing is then changed
+   */
+  public void take(ClubContents contents) {
+    new ContentsRows(this, database).take(contents);
+  }
+
+  /** What the writing connection of a file answers to a pragma. */
+  String setting(String pragma) {
+    return database.onWriter(client -> client.sql("pragma " + pragma).query(String.class).single());
   }
 
   @Override

@@ -3,7 +3,6 @@ package rallywright.store;
 import com.zaxxer.hikari.HikariDataSource;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javax.sql.DataSource;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -78,6 +77,11 @@ final class Database implements AutoCloseable {
     return translated("read", () -> snapshots.execute(status -> work.get()));
   }
 
+  /** Asks a connection that may change the club, outside of any transaction. */
+  <T> T onWriter(Function<JdbcClient, T> work) {
+    return translated("read", () -> work.apply(writing));
+  }
+
   /** A statement outside of any transaction, on a connection that may change the club. */
   void outsideTransactions(String sql) {
     translated(
@@ -86,10 +90,6 @@ final class Database implements AutoCloseable {
           new JdbcTemplate(writers).execute(sql);
           return sql;
         });
-  }
-
-  DataSource writers() {
-    return writers;
   }
 
   @Override

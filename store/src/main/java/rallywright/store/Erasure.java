@@ -42,7 +42,19 @@ final class Erasure {
       removeGames(id);
       PlayerRows.delete(client, id);
       Forgotten.add(client, id);
+      forgetMerged(id);
     }
+  }
+
+  /** The old ids of walk-ins who were this person must not come back either. */
+  private void forgetMerged(PlayerId id) {
+    client
+        .sql("select id from merged_player where into_id = :id")
+        .param("id", id.value())
+        .query(String.class)
+        .list()
+        .forEach(walkIn -> Forgotten.add(client, new PlayerId(walkIn)));
+    client.sql("delete from merged_player where into_id = :id").param("id", id.value()).update();
   }
 
   private void removeGames(PlayerId id) {

@@ -17,9 +17,12 @@ import rallywright.engine.session.SessionId;
 /** What was taken away for good and must not come back with a late phone or an old form. */
 final class Forgotten {
 
-  private static final String EVENT = "event";
-  private static final String GAME = "game";
-  private static final String PLAYER = "player";
+  static final String EVENT = "event";
+  static final String GAME = "game";
+  static final String PLAYER = "player";
+
+  /** The kinds of things that are marked. */
+  static final Set<String> KINDS = Set.of(EVENT, GAME, PLAYER);
 
   private final Set<String> marks = new HashSet<>();
   private final Map<PlayerId, PlayerId> merged = new HashMap<>();

@@ -3,9 +3,11 @@ package rallywright.store;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.util.Arrays;
 import org.springframework.transaction.TransactionDefinition;
@@ -23,7 +25,7 @@ import org.sqlite.SQLiteDataSource;
 final class SqliteFile {
 
   /** The name of the one file in the club's folder. */
-  static final String NAME = "rallywright.db";
+  static final String NAME = StoreAddress.FILE_NAME;
 
   private static final int BUSY_MILLIS = 10_000;
   private static final int READERS = 4;
@@ -56,6 +58,41 @@ final class SqliteFile {
     } catch (RuntimeException problem) {
       writers.close();
       throw problem;
+    }
+  }
+
+  /** Copies the club in a folder into a new file, whole and checked, or not at all. */
+  static void backup(Path folder, Path target) {
+    if (Files.exists(target)) {
+      throw new StoreProblem(
+          "The file "
+              + target
+              + " is there already and is not overwritten. Choose another name, for example with"
+              + " the date in it.");
+    }
+    Path unfinished = target.resolveSibling(target.getFileName() + ".unfinished");
+    SQLiteDataSource source = new SQLiteDataSource(readerSettings());
+    source.setUrl("jdbc:sqlite:" + folder.resolve(NAME));
+    try {
+      Files.deleteIfExists(unfinished);
+      try (var connection = source.getConnection();
+          var copy = connection.prepareStatement("vacuum into ?")) {
+        copy.setString(1, unfinished.toString());
+        copy.execute();
+      }
+      check(unfinished);
+      try (var written = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
+        written.force(true);
+      }
+      Files.move(unfinished, target);
+    } catch (IOException | SQLException problem) {
+      throw new StoreProblem(
+          "The backup "
+              + target
+              + " could not be written: "
+              + problem.getMessage()
+              + ". Maybe its folder does not exist or the disk is full.",
+          problem);
     }
   }
 

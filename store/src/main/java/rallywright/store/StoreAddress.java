@@ -5,8 +5,11 @@ import java.nio.file.Path;
 /** Where the club's data are: one file in a folder, or a PostgreSQL server. */
 public sealed interface StoreAddress {
 
+  /** The name of the one file in the club's folder. */
+  String FILE_NAME = "rallywright.db";
+
   /**
-   * One file, {@value SqliteFile#NAME}, in a folder; both are made where they are missing.
+   * One file, {@value #FILE_NAME}, in a folder; both are made where they are missing.
    *
    * @param folder the folder
    * @return the address
@@ -49,16 +52,16 @@ public sealed interface StoreAddress {
       if (!jdbcUrl.startsWith("jdbc:postgresql:")) {
         throw new IllegalArgumentException(
             "The address of the database ("
-                + jdbcUrl
+                + jdbcUrl.replaceFirst("\\?.*", "")
                 + ") must begin with jdbc:postgresql: . Maybe:"
                 + " jdbc:postgresql://localhost:5432/rallywright");
       }
     }
 
-    /** The address without the password. */
+    /** The address without the password, also where that stands among its parameters. */
     @Override
     public String toString() {
-      return jdbcUrl + " as " + user;
+      return jdbcUrl.replaceFirst("\\?.*", "") + " as " + user;
     }
   }
 }

@@ -51,7 +51,7 @@ final class WalkInMerge {
     PlayerRows.put(client, joined(into, walkIn));
     moveGroups(walkInId, intoId);
     PlayerRows.delete(client, walkInId);
-    remember(walkInId, intoId);
+    remember(client, walkInId, intoId);
   }
 
   private void mergeIn(Session session, Player walkIn, Player into, UnaryOperator<PlayerId> other) {
@@ -102,14 +102,19 @@ final class WalkInMerge {
         .update();
   }
 
-  private void remember(PlayerId walkIn, PlayerId into) {
+  /** Notes for good that a walk-in is now another player. */
+  static void remember(JdbcClient client, PlayerId walkIn, PlayerId into) {
     client
         .sql("update merged_player set into_id = :into where into_id = :walkIn")
         .param("into", into.value())
         .param("walkIn", walkIn.value())
         .update();
     client
-        .sql("insert into merged_player (id, into_id) values (:walkIn, :into)")
+        .sql(
+            """
+            insert into merged_player (id, into_id) values (:walkIn, :into)
+            on conflict (id) do update set into_id = excluded.into_id
+            """)
         .param("into", into.value())
         .param("walkIn", walkIn.value())
         .update();

@@ -41,11 +41,11 @@ import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 
 /** An invented club of invented people for the store's tests. */
-final class Examples {
+public final class Examples {
 
-  static final Player MARLO = player("p-marlo", "Marlo Quint", Standing.ACTIVE);
-  static final Player TESSA = player("p-tessa", "Tessa \"Tee\" Orrin, jr.", Standing.ACTIVE);
-  static final Player IVO =
+  public static final Player MARLO = player("p-marlo", "Marlo Quint", Standing.ACTIVE);
+  public static final Player TESSA = player("p-tessa", "Tessa \"Tee\" Orrin, jr.", Standing.ACTIVE);
+  public static final Player IVO =
       new Player(
           new PlayerId("p-ivo"),
           "Ivo Ærlund",
@@ -55,23 +55,23 @@ final class Examples {
           "Left shoulder;\nask before overheads",
           AgeGroup.JUNIOR,
           Standing.ACTIVE);
-  static final Player WALK_IN = player("p-walk", "Somebody New", Standing.WALK_IN);
+  public static final Player WALK_IN = player("p-walk", "Somebody New", Standing.WALK_IN);
 
-  static final Group EVENING =
+  public static final Group EVENING =
       new Group(new GroupId("g-eve"), "Evening", Set.of(MARLO.id(), IVO.id(), WALK_IN.id()));
-  static final Venue HALL =
+  public static final Venue HALL =
       new Venue(
           new VenueId("v-hall"), "Old hall", 3, Venue.Setting.INDOOR, "indoor", "wood", 412.5);
 
-  static final SessionId MONDAY = new SessionId("s-monday");
-  static final BlockId WARM = new BlockId("b-warm");
-  static final BlockId DROPS = new BlockId("b-drops");
-  static final GameId FIRST = new GameId("game-1");
-  static final GameId SECOND = new GameId("game-2");
+  public static final SessionId MONDAY = new SessionId("s-monday");
+  public static final BlockId WARM = new BlockId("b-warm");
+  public static final BlockId DROPS = new BlockId("b-drops");
+  public static final GameId FIRST = new GameId("game-1");
+  public static final GameId SECOND = new GameId("game-2");
 
   private Examples() {}
 
-  static Player player(String id, String name, Standing standing) {
+  public static Player player(String id, String name, Standing standing) {
     return new Player(
         new PlayerId(id),
         name,
@@ -84,7 +84,7 @@ final class Examples {
   }
 
   /** Marlo against Ivo, then Tessa against the walk-in. */
-  static SessionPlan plan() {
+  public static SessionPlan plan() {
     PlannedBlock warm =
         new PlannedBlock(
             WARM,
@@ -110,7 +110,7 @@ final class Examples {
         60, 1, List.of(MARLO.id(), TESSA.id(), IVO.id(), WALK_IN.id()), List.of(warm, drops));
   }
 
-  static PlannedGame game(GameId id, int turn, PlayerId a, PlayerId b) {
+  public static PlannedGame game(GameId id, int turn, PlayerId a, PlayerId b) {
     return new PlannedGame(
         id,
         turn,
@@ -120,7 +120,7 @@ final class Examples {
         new HeadStart(2, 0));
   }
 
-  static Session session() {
+  public static Session session() {
     return new Session(
         MONDAY,
         "Monday drops",
@@ -132,16 +132,16 @@ final class Examples {
         Session.State.RUNNING);
   }
 
-  static CourtEvent.Stamp stamp(String id) {
+  public static CourtEvent.Stamp stamp(String id) {
     return new CourtEvent.Stamp(new EventId(id), MONDAY, 1_772_476_200_000L, "phone 1");
   }
 
-  static CourtEvent rally(String id, GameId game, Side winner) {
+  public static CourtEvent rally(String id, GameId game, Side winner) {
     return new CourtEvent.RallyPlayed(stamp(id), game, Rally.wonBy(winner));
   }
 
   /** One event of every type, notes and gaps included. */
-  static List<CourtEvent> oneOfEach() {
+  public static List<CourtEvent> oneOfEach() {
     List<CourtEvent> events = new ArrayList<>();
     events.add(new CourtEvent.BlockStarted(stamp("e-01"), DROPS));
     events.add(new CourtEvent.FirstServerNamed(stamp("e-02"), FIRST, Side.B));
@@ -176,7 +176,7 @@ final class Examples {
   }
 
   /** A club with everything in it. */
-  static void fill(ClubStore store) {
+  public static void fill(ClubStore store) {
     store.players().saveAll(List.of(MARLO, TESSA, IVO, WALK_IN));
     store.groups().save(EVENING);
     store.venues().save(HALL);

@@ -9,10 +9,10 @@ import java.sql.SQLException;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** The two databases on which every store test runs. Each address it gives is a fresh club. */
-enum TestDatabase {
+public enum TestDatabase {
   SQLITE {
     @Override
-    StoreAddress fresh() {
+    public StoreAddress fresh() {
       try {
         return StoreAddress.file(Files.createTempDirectory("rallywright-store"));
       } catch (IOException problem) {
@@ -22,7 +22,7 @@ enum TestDatabase {
   },
   POSTGRES {
     @Override
-    StoreAddress fresh() {
+    public StoreAddress fresh() {
       String name = "club" + COUNT.incrementAndGet();
       try (var connection = Server.RUNNING.getPostgresDatabase().getConnection();
           var statement = connection.createStatement()) {
@@ -36,9 +36,9 @@ enum TestDatabase {
 
   private static final AtomicInteger COUNT = new AtomicInteger();
 
-  abstract StoreAddress fresh();
+  public abstract StoreAddress fresh();
 
-  static Path fileOf(StoreAddress address) {
+  public static Path fileOf(StoreAddress address) {
     return ((StoreAddress.InFolder) address).folder().resolve(SqliteFile.NAME);
   }
 

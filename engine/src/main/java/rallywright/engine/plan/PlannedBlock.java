@@ -53,4 +53,32 @@ public record PlannedBlock(
     games = List.copyOf(games);
     sitting = sitting.stream().map(List::copyOf).toList();
   }
+
+  /**
+   * This block with other games.
+   *
+   * @param otherEnd how it ends then
+   * @param otherGames the games of all lanes, by turn
+   * @param otherSitting who sits out, by turn
+   * @return the changed block, its time not yet counted anew
+   */
+  PlannedBlock withGames(
+      End otherEnd, List<PlannedGame> otherGames, List<List<PlayerId>> otherSitting) {
+    return new PlannedBlock(id, kind, drill, otherEnd, time, otherGames, otherSitting, reason);
+  }
+
+  /**
+   * This block with another time.
+   *
+   * @param other how long it takes
+   * @return the changed block
+   */
+  PlannedBlock withTime(BlockTime other) {
+    return new PlannedBlock(id, kind, drill, end, other, games, sitting, reason);
+  }
+
+  /** How many turns its games take. */
+  int turns() {
+    return sitting.size();
+  }
 }

@@ -77,8 +77,13 @@ public final class SessionProgress {
     return progress;
   }
 
-  /** The events that count: each id once, without those that were undone. */
-  private static List<CourtEvent> counting(List<CourtEvent> events) {
+  /**
+   * The events that count: each id once, without those that were undone.
+   *
+   * @param events the events in the order in which they arrived
+   * @return those that count, in the same order
+   */
+  public static List<CourtEvent> counting(List<CourtEvent> events) {
     Set<EventId> cancelled = new HashSet<>();
     Set<EventId> seen = new HashSet<>();
     List<CourtEvent> once = events.stream().filter(each -> seen.add(each.stamp().id())).toList();

@@ -252,6 +252,11 @@ public final class JsonFields {
     return object(there(name), at(name)).all(reading);
   }
 
+  /** A value whose range is checked in making it; what it refuses becomes an error of the field. */
+  <T> T ranged(String name, Supplier<T> making) {
+    return checked(name, making);
+  }
+
   /** An object inside this one that may be missing or null. */
   <T> Optional<T> maybeInner(String name, Function<JsonFields, T> reading) {
     return isThere(name) ? Optional.of(inner(name, reading)) : Optional.empty();

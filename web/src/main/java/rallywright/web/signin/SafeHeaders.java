@@ -1,17 +1,24 @@
 package rallywright.web.signin;
 
 import jakarta.servlet.DispatcherType;
+import java.util.ArrayList;
 import java.util.List;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.header.writers.StaticHeadersWriter;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.AnyRequestMatcher;
+import org.springframework.security.web.util.matcher.OrRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** Who may open what, and the headers that keep a browser strict. */
 @Configuration
@@ -28,8 +35,13 @@ class SafeHeaders {
         .addFilterBefore(new EndOutdatedSessions(signedIn), SecurityContextHolderFilter.class)
         .exceptionHandling(
             strangers ->
-                strangers.authenticationEntryPoint(
-                    new LoginUrlAuthenticationEntryPoint("/sign-in")))
+                strangers
+                    .defaultAuthenticationEntryPointFor(
+                        new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED), jsonOnly(doors))
+                    .defaultAuthenticationEntryPointFor(
+                        new LoginUrlAuthenticationEntryPoint("/sign-in"),
+                        AnyRequestMatcher.INSTANCE))
+        .csrf(tokens -> tokens.ignoringRequestMatchers(jsonOnly(doors)))
         .headers(SafeHeaders::strict)
         .requestCache(cache -> cache.disable())
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
@@ -40,6 +52,16 @@ class SafeHeaders {
   @Bean
   Door signInDoor() {
     return new Door("/sign-in", Door.Who.EVERYBODY);
+  }
+
+  private static RequestMatcher jsonOnly(List<Door> doors) {
+    List<RequestMatcher> matchers = new ArrayList<>();
+    for (Door door : doors) {
+      if (door.posts() == Door.Posts.JSON_ONLY) {
+        matchers.add(PathPatternRequestMatcher.pathPattern(door.pattern()));
+      }
+    }
+    return new OrRequestMatcher(matchers);
   }
 
   private static void open(

@@ -1,0 +1,61 @@
+package rallywright.acceptance;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.WaitForSelectorState;
+
+/** The on-court page in a browser, with the taps of a person. */
+final class CourtPhone {
+
+  /** Longer than the page takes two taps for one. */
+  private static final int BETWEEN_RALLIES_MS = 350;
+
+  final Page page;
+
+  CourtPhone(BrowserContext context, StartedProgram program, String key) {
+    page = context.newPage();
+    page.navigate(program.address() + "/court#key=" + key);
+    page.waitForURL("**/court/" + CourtSample.SESSION.value());
+    page.locator(".bar").waitFor();
+  }
+
+  /** Shows a block and starts it. */
+  void start(String block) {
+    tap("sheet", "[data-sheet=blocks]");
+    tap("show-block", "[data-block=" + block + "]");
+    tap("start-block", "");
+  }
+
+  void mode(String mode) {
+    tap("mode", "[data-mode=" + mode + "]");
+  }
+
+  /** Rallies, one letter for each winner. */
+  void rallies(String winners) {
+    for (int i = 0; i < winners.length(); i++) {
+      page.waitForTimeout(BETWEEN_RALLIES_MS);
+      tap("rally", "[data-side=" + winners.charAt(i) + "]");
+    }
+  }
+
+  void tap(String act, String more) {
+    Locator button = page.locator("[data-act='" + act + "']" + more).first();
+    button.tap();
+  }
+
+  String text(String selector) {
+    return page.locator(selector).first().textContent();
+  }
+
+  /** The two scores as they stand on the areas. */
+  String score() {
+    return text(".area-a .area-score") + "-" + text(".area-b .area-score");
+  }
+
+  /** Waits until every event is home. */
+  void waitUntilHome() {
+    page.locator(".bar-way[data-unsent='0']")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+  }
+}

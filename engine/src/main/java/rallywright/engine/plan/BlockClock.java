@@ -1,0 +1,102 @@
+package rallywright.engine.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import rallywright.engine.pace.LaneTimes;
+import rallywright.engine.pace.SessionTime;
+import rallywright.engine.pace.Timing;
+import rallywright.engine.plan.PlannedBlock.End;
+
+/**
+ * The time of a block: getting to the place and hearing the rule, then stint after stint; a stint
+ * lasts until its last lane is done, or until a horn.
+ */
+final class BlockClock {
+
+  /** From one block to the next: walk, hear the rule, first ball. Assumption of this project. */
+  static final double BLOCK_SECONDS = 60;
+
+  /** To change opponents between two stints. Assumption of this project. */
+  static final double STINT_SECONDS = 20;
+
+  /** To swap roles between two games of a stint. Assumption of this project. */
+  static final double ROLE_SECONDS = 10;
+
+  /** From this many lanes on a horn ends the games. */
+  static final int LANES_FOR_HORN = 3;
+
+  /**
+   * The horn sounds when a lane is done with this chance; games cut off are kept as they stand.
+   * Assumption of this project.
+   */
+  static final double DONE_BY_HORN = 2.0 / 3;
+
+  private static final double HORN_STEP_SECONDS = 30;
+
+  private BlockClock() {}
+
+  static End endFor(int lanes) {
+    return lanes >= LANES_FOR_HORN ? End.BY_CLOCK : End.LAST_LANE;
+  }
+
+  /**
+   * One stint.
+   *
+   * @param seconds its time, swaps of roles included, change of opponents not
+   * @param pacedSeconds the part that the drill's pace stretches
+   * @param playedSeconds how long a lane is at play on average
+   */
+  record StintTime(Timing seconds, double pacedSeconds, double playedSeconds) {}
+
+  /**
+   * The time of one stint.
+   *
+   * @param lanes the games of each lane, one after the other
+   * @param end how the stint ends
+   */
+  static StintTime stint(List<List<Timing>> lanes, End end) {
+    List<Timing> sums = new ArrayList<>();
+    for (List<Timing> games : lanes) {
+      sums.add(games.stream().reduce(Timing.NOTHING, Timing::then));
+    }
+    double swaps = ROLE_SECONDS * (lanes.get(0).size() - 1);
+    LaneTimes times = LaneTimes.of(sums);
+    double mean = sums.stream().mapToDouble(Timing::mean).average().orElseThrow();
+    if (end == End.BY_CLOCK) {
+      double steps = Math.ceil(times.slowestQuantile(DONE_BY_HORN) / HORN_STEP_SECONDS);
+      double horn = steps * HORN_STEP_SECONDS;
+      return new StintTime(Timing.fixed(horn + swaps), 0, Math.min(mean, horn));
+    }
+    Timing last = times.last();
+    return new StintTime(last.then(Timing.fixed(swaps)), last.mean(), mean);
+  }
+
+  /** The block as the session's time sees it. */
+  static SessionTime.Part part(PlannedBlock block, PlanContext context) {
+    if (block.games().isEmpty()) {
+      return fixed(block);
+    }
+    double paced = 0;
+    Timing sum = Timing.fixed(BLOCK_SECONDS);
+    List<List<PlannedGame>> stints = context.stints(block);
+    for (List<PlannedGame> stint : stints) {
+      StintTime time = stint(context.laneTimings(block, stint), block.end());
+      sum = sum.then(time.seconds());
+      paced += time.pacedSeconds();
+    }
+    sum = sum.then(Timing.fixed(STINT_SECONDS * (stints.size() - 1)));
+    double cv = context.lengths().pace(context.drill(block.drill())).drillCv();
+    return new SessionTime.Part(block.drill(), sum, paced, cv);
+  }
+
+  private static SessionTime.Part fixed(PlannedBlock block) {
+    Timing time = Timing.fixed(60 * block.time().mean());
+    return new SessionTime.Part(block.drill(), time, 0, 0);
+  }
+
+  /** The block's time in minutes, by itself. */
+  static BlockTime time(PlannedBlock block, PlanContext context) {
+    Timing alone = part(block, context).alone();
+    return new BlockTime(alone.mean() / 60, alone.sd() / 60);
+  }
+}

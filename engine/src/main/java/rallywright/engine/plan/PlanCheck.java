@@ -1,0 +1,87 @@
+package rallywright.engine.plan;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import rallywright.engine.drill.SkillGroup;
+
+/**
+ * What holds of a plan: the answer to every change by hand.
+ *
+ * @param clock the time of the whole session and the booked time
+ * @param minutesByGroup minutes that a player plays on each skill group on average
+ * @param benefit what the drills bring a player on average, in units that only compare plans
+ * @param bound what no plan for the same wish can pass
+ * @param brokenRules what the plan does not keep to, one sentence each
+ */
+public record PlanCheck(
+    Clock clock,
+    Map<SkillGroup, Double> minutesByGroup,
+    double benefit,
+    double bound,
+    List<BrokenRule> brokenRules) {
+
+  /**
+   * The time of a session.
+   *
+   * @param minutesMean the mean in minutes
+   * @param minutesSd the standard deviation in minutes
+   * @param minutesP90 done by then nine times in ten
+   * @param minutesReserved done by then with the wished confidence
+   * @param minutesBooked the booked time
+   */
+  public record Clock(
+      double minutesMean,
+      double minutesSd,
+      double minutesP90,
+      double minutesReserved,
+      double minutesBooked) {
+
+    /**
+     * Whether the session fits the booked time with the wished confidence.
+     *
+     * @return true if it does
+     */
+    public boolean fits() {
+      return minutesReserved <= minutesBooked;
+    }
+
+    /**
+     * The clock in words.
+     *
+     * @return for example "About 81 minutes; nine times in ten done within 88 of 90."
+     */
+    public String words() {
+      return "About %d minutes; nine times in ten done within %d of %d."
+          .formatted(
+              Math.round(minutesMean), (long) Math.ceil(minutesP90), Math.round(minutesBooked));
+    }
+  }
+
+  /**
+   * A rule that a plan does not keep to.
+   *
+   * @param rule the rule's name
+   * @param sentence what is wrong and what to try
+   */
+  public record BrokenRule(String rule, String sentence) {}
+
+  /** Copies the collections. */
+  public PlanCheck {
+    EnumMap<SkillGroup, Double> copy = new EnumMap<>(SkillGroup.class);
+    copy.putAll(minutesByGroup);
+    minutesByGroup = Collections.unmodifiableMap(copy);
+    brokenRules = List.copyOf(brokenRules);
+  }
+
+  /**
+   * How much better a plan could be at most, in words.
+   *
+   * @return for example "At most 3 in 100 better is possible."
+   */
+  public String gapWords() {
+    double gap = bound > 0 ? Math.max(0, 1 - benefit / bound) : 0;
+    return "At most %d in 100 better is possible.".formatted((long) Math.ceil(100 * gap));
+  }
+}

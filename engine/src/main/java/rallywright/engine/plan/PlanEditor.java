@@ -1,0 +1,260 @@
+package rallywright.engine.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKey;
+import rallywright.engine.plan.PlannedBlock.Kind;
+
+/**
+ * Changes a plan by hand. Every change gives a new plan with its check; blocks that are not touched
+ * keep their ids, games and times.
+ */
+public final class PlanEditor {
+
+  private final PlanContext context;
+  private final BlockBuilder builder;
+  private final PlanReading reading;
+  private final SearchModel model;
+
+  /** Whether the coach has said that a warm-up may go. */
+  public enum WarmUpRemoval {
+    /** A warm-up stays. */
+    NOT_CONFIRMED,
+    /** The coach takes it out by an explicit choice. */
+    CONFIRMED
+  }
+
+  private PlanEditor(PlanProblem problem) {
+    context = new PlanContext(problem);
+    builder = new BlockBuilder(context);
+    double warmUps =
+        WarmUpTimes.of(problem).stream().mapToDouble(WarmUpTimes.WarmUp::minutes).sum();
+    model = new SearchModel(context, 60 * warmUps);
+    reading = new PlanReading(context, model, new SearchRules(model));
+  }
+
+  /**
+   * An editor for plans of a problem.
+   *
+   * @param problem everything the plan was made from; its wish must be one that can be met
+   * @return the editor
+   * @throws IllegalArgumentException if the wish cannot be met
+   */
+  public static PlanEditor of(PlanProblem problem) {
+    List<String> sentences = WishCheck.problems(problem);
+    if (!sentences.isEmpty()) {
+      throw new IllegalArgumentException(String.join(" ", sentences));
+    }
+    return new PlanEditor(problem);
+  }
+
+  /**
+   * What holds of a plan.
+   *
+   * @param plan a plan of this editor's problem
+   * @return its clock, coverage, benefit and broken rules
+   */
+  public PlanCheck check(SessionPlan plan) {
+    return reading.check(plan);
+  }
+
+  /**
+   * Puts a drill in.
+   *
+   * @param plan the plan
+   * @param drill the drill
+   * @param line straight or cross-court
+   * @param position before which block, 0 for the start, the number of blocks for the end
+   * @return the changed plan, or why not
+   */
+  public PlanEdit add(SessionPlan plan, DrillKey drill, Line line, int position) {
+    Optional<String> refusal = refusal(drill, line);
+    if (refusal.isPresent()) {
+      return new PlanEdit.Refused(refusal.get());
+    }
+    if (position < 0 || position > plan.blocks().size()) {
+      return outside(position, plan.blocks().size());
+    }
+    DrillLine chosen = new DrillLine(context.drill(drill), line);
+    BlockId id = freshName(plan, chosen);
+    List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
+    blocks.add(position, builder.games(id, chosen, 1, rotation(plan, position)));
+    return changed(plan, blocks);
+  }
+
+  /**
+   * Takes a block out.
+   *
+   * @param plan the plan
+   * @param block which one
+   * @param removal whether a warm-up may go
+   * @return the changed plan, or why not
+   */
+  public PlanEdit remove(SessionPlan plan, BlockId block, WarmUpRemoval removal) {
+    Optional<PlannedBlock> found = plan.block(block);
+    if (found.isEmpty()) {
+      return unknown(block);
+    }
+    if (found.get().kind() == Kind.WARM_UP && removal == WarmUpRemoval.NOT_CONFIRMED) {
+      return new PlanEdit.Refused(
+          "A warm-up goes only by an explicit choice. Maybe confirm that everybody is warm.");
+    }
+    return changed(plan, plan.blocks().stream().filter(each -> !each.id().equals(block)).toList());
+  }
+
+  /**
+   * Moves a block.
+   *
+   * @param plan the plan
+   * @param block which one
+   * @param position its new place, from 0
+   * @return the changed plan, or why not
+   */
+  public PlanEdit move(SessionPlan plan, BlockId block, int position) {
+    Optional<PlannedBlock> found = plan.block(block);
+    if (found.isEmpty()) {
+      return unknown(block);
+    }
+    if (position < 0 || position >= plan.blocks().size()) {
+      return outside(position, plan.blocks().size() - 1);
+    }
+    List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
+    blocks.remove(found.get());
+    blocks.add(position, found.get());
+    return changed(plan, blocks);
+  }
+
+  /**
+   * Adds one stint to a block: one more game for everybody, two where roles are swapped.
+   *
+   * @param plan the plan
+   * @param block which one
+   * @return the changed plan, or why not
+   */
+  public PlanEdit moreGames(SessionPlan plan, BlockId block) {
+    return withGames(
+        plan,
+        block,
+        old -> builder.withStint(old, lineOf(old), rotation(plan, plan.blocks().indexOf(old) + 1)));
+  }
+
+  /**
+   * Takes the last stint from a block.
+   *
+   * @param plan the plan
+   * @param block which one
+   * @return the changed plan, or why not
+   */
+  public PlanEdit fewerGames(SessionPlan plan, BlockId block) {
+    Optional<PlannedBlock> found = plan.block(block);
+    if (found.isPresent()
+        && !found.get().games().isEmpty()
+        && context.stints(found.get()).size() == 1) {
+      return new PlanEdit.Refused(
+          "The block has only one round of games left. Maybe take the whole block out.");
+    }
+    return withGames(plan, block, builder::withoutLastStint);
+  }
+
+  /**
+   * Puts another drill in the place of one, with as many stints.
+   *
+   * @param plan the plan
+   * @param block which block
+   * @param drill the new drill
+   * @param line straight or cross-court
+   * @return the changed plan, or why not
+   */
+  public PlanEdit replace(SessionPlan plan, BlockId block, DrillKey drill, Line line) {
+    Optional<String> refusal = refusal(drill, line);
+    if (refusal.isPresent()) {
+      return new PlanEdit.Refused(refusal.get());
+    }
+    DrillLine chosen = new DrillLine(context.drill(drill), line);
+    return withGames(
+        plan,
+        block,
+        old -> {
+          List<PlannedBlock> others = new ArrayList<>(plan.blocks());
+          int position = others.indexOf(old);
+          others.remove(old);
+          int stints = context.stints(old).size();
+          Rotation rotation = rotation(plan.withBlocks(others), position);
+          return builder.games(freshName(plan, chosen), chosen, stints, rotation);
+        });
+  }
+
+  private PlanEdit withGames(SessionPlan plan, BlockId block, UnaryOperator<PlannedBlock> change) {
+    Optional<PlannedBlock> found = plan.block(block);
+    if (found.isEmpty()) {
+      return unknown(block);
+    }
+    if (found.get().games().isEmpty()) {
+      return new PlanEdit.Refused(
+          "This block has no games: it is a warm-up or a break. Maybe a drill was meant.");
+    }
+    PlannedBlock next = change.apply(found.get());
+    List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
+    blocks.replaceAll(each -> each.id().equals(block) ? next : each);
+    return changed(plan, blocks);
+  }
+
+  private Optional<String> refusal(DrillKey key, Line line) {
+    Optional<Drill> drill = context.findDrill(key);
+    if (drill.isEmpty()) {
+      return Optional.of(
+          "The drill \"%s\" is not in the catalogue. Maybe it was spelled differently."
+              .formatted(key));
+    }
+    boolean found =
+        model.options().stream()
+            .anyMatch(
+                each -> each.line().drill().equals(drill.get()) && each.line().line() == line);
+    return found
+        ? Optional.empty()
+        : Optional.of(
+            "%s cannot be played %s by two of those present. Maybe choose another drill or line."
+                .formatted(drill.get().name(), line.words()));
+  }
+
+  private DrillLine lineOf(PlannedBlock block) {
+    return new DrillLine(
+        context.drill(block.drill()), Line.of(block.games().get(0).place().lane()));
+  }
+
+  /** The rotation as it stands before a position; blocks behind it count as met before. */
+  private Rotation rotation(SessionPlan plan, int position) {
+    Rotation rotation = new Rotation(context);
+    List<PlannedBlock> blocks = plan.blocks();
+    blocks.subList(position, blocks.size()).forEach(rotation::replay);
+    blocks.subList(0, position).forEach(rotation::replay);
+    return rotation;
+  }
+
+  private static BlockId freshName(SessionPlan plan, DrillLine line) {
+    SessionPlanner.BlockNames names = new SessionPlanner.BlockNames(Optional.empty());
+    BlockId id = names.next(SessionPlanner.BlockNames.stem(line));
+    while (plan.block(id).isPresent()) {
+      id = names.next(SessionPlanner.BlockNames.stem(line));
+    }
+    return id;
+  }
+
+  private PlanEdit changed(SessionPlan plan, List<PlannedBlock> blocks) {
+    SessionPlan next = plan.withBlocks(blocks);
+    return new PlanEdit.Changed(next, reading.check(next));
+  }
+
+  private static PlanEdit unknown(BlockId block) {
+    return new PlanEdit.Refused(
+        "The plan has no block \"%s\". Maybe it was taken out already.".formatted(block));
+  }
+
+  private static PlanEdit outside(int position, int last) {
+    return new PlanEdit.Refused(
+        "The place (%d) must be from 0 to %d. Maybe %d.".formatted(position, last, last));
+  }
+}

@@ -1,0 +1,87 @@
+package rallywright.engine.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKind;
+import rallywright.engine.drill.DrillSide;
+import rallywright.engine.drill.Skill;
+import rallywright.engine.practice.Need;
+import rallywright.engine.score.Side;
+
+/** Why a block is in the plan, as one sentence for the coach: whose need, and which skill. */
+final class Reasons {
+
+  private static final int OTHERS_NAMED = 2;
+
+  private final PlanContext context;
+
+  Reasons(PlanContext context) {
+    this.context = context;
+  }
+
+  /** How a drill's work is shared among the skills, the mean over both roles. */
+  static Map<Skill, Double> load(Drill drill) {
+    Map<Skill, Double> load = new EnumMap<>(Skill.class);
+    for (Side side : Side.values()) {
+      DrillSide role = drill.layout().orElseThrow().sides().of(side);
+      role.weights().shares().forEach((skill, share) -> load.merge(skill, share / 2, Double::sum));
+    }
+    return load;
+  }
+
+  private record Call(int place, Need need, double weight) {}
+
+  String of(DrillLine line) {
+    List<Call> calls = new ArrayList<>();
+    for (int place : context.eligible(line.drill())) {
+      calls.add(strongest(place, load(line.drill())));
+    }
+    calls.sort(Comparator.comparingDouble(Call::weight).reversed());
+    Call first = calls.get(0);
+    String opening =
+        line.drill().kind() == DrillKind.FULL_GAME
+            ? "Puts everything together with serve and return. "
+            : "";
+    return opening + first.need().sentence() + others(calls);
+  }
+
+  private Call strongest(int place, Map<Skill, Double> load) {
+    return load.entrySet().stream()
+        .map(
+            share -> {
+              Need need = context.needs().get(place).of(share.getKey());
+              return new Call(place, need, need.value() * share.getValue());
+            })
+        .max(Comparator.comparingDouble(Call::weight))
+        .orElseThrow();
+  }
+
+  private String others(List<Call> calls) {
+    List<String> named = new ArrayList<>();
+    for (Call call : calls.subList(1, Math.min(calls.size(), OTHERS_NAMED + 1))) {
+      named.add(
+          "%s (%s)"
+              .formatted(
+                  context.attendees().get(call.place()).name(), call.need().skill().words()));
+    }
+    return named.isEmpty() ? "" : " Also for " + String.join(" and ", named) + ".";
+  }
+
+  String ofWarmUp(Drill drill) {
+    return switch (drill.kind()) {
+      case GENERAL_WARM_UP -> "Gets hearts, legs and shoulders warm before any ball is struck.";
+      case PADDLE_WARM_UP -> "Gets hands and touch ready before anything counts.";
+      case VOLLEY_WARM_UP -> "Gets eyes and reactions ready for volleys.";
+      case COOPERATIVE, SCORED_GAME, FULL_GAME ->
+          throw new IllegalArgumentException(drill.name() + " is no warm-up.");
+    };
+  }
+
+  String ofWater() {
+    return "Water and rest before the next games.";
+  }
+}

@@ -1,0 +1,172 @@
+package rallywright.engine.plan;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKind;
+import rallywright.engine.drill.Intensity;
+import rallywright.engine.drill.Skill;
+import rallywright.engine.drill.SkillGroup;
+import rallywright.engine.pace.Timing;
+import rallywright.engine.plan.BlockClock.StintTime;
+import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.PracticeMinutes;
+
+/**
+ * A problem as numbers: one option for each drill and line that those present can play, in the
+ * order of a session. A choice is one number of stints for each option.
+ */
+final class SearchModel {
+
+  /** A group counts as touched by a drill if this share of its work goes to the group. */
+  static final double TOUCHES = 1.0 / 3;
+
+  private final PlanContext context;
+  private final List<Option> options = new ArrayList<>();
+  private final double warmUpSeconds;
+  private final double[] rates;
+
+  /**
+   * One drill along one line.
+   *
+   * @param line the drill and line
+   * @param drill the drill's place in the list of drills
+   * @param stint the time of one stint
+   * @param drillCv how unsure the drill's pace is
+   * @param share the share of those present who play it that is on court at once
+   * @param groups the skill groups that it touches
+   */
+  record Option(
+      DrillLine line,
+      int drill,
+      StintTime stint,
+      double drillCv,
+      double share,
+      Set<SkillGroup> groups) {
+
+    boolean isHard() {
+      return line.drill().intensity() == Intensity.HARD;
+    }
+
+    boolean isFullGame() {
+      return line.drill().kind() == DrillKind.FULL_GAME;
+    }
+
+    double blockSeconds(int stints) {
+      return BlockClock.BLOCK_SECONDS
+          + stints * stint.seconds().mean()
+          + (stints - 1) * BlockClock.STINT_SECONDS;
+    }
+
+    /** Minutes that one player plays in one stint, sit-outs shared evenly. */
+    double minutesPerStint() {
+      return share * stint.playedSeconds() / 60;
+    }
+  }
+
+  SearchModel(PlanContext context, double warmUpSeconds) {
+    this.context = context;
+    this.warmUpSeconds = warmUpSeconds;
+    List<Drill> drills = context.problem().drills();
+    rates = new double[drills.size()];
+    for (DrillLine line : DrillLine.allOf(drills)) {
+      int pairs = new Rotation(context).pairsPossible(line);
+      if (pairs > 0) {
+        int drill = drills.indexOf(line.drill());
+        rates[drill] = rate(line.drill());
+        options.add(option(line, drill, pairs));
+      }
+    }
+    options.sort(
+        Comparator.comparing((Option each) -> each.line().drill().progression())
+            .thenComparing(Option::drill)
+            .thenComparing(each -> each.line().line()));
+  }
+
+  private Option option(DrillLine line, int drill, int pairs) {
+    List<Integer> eligible = context.eligible(line.drill());
+    List<Timing> games = new ArrayList<>();
+    for (int turn = 0; turn < line.turnsPerStint(); turn++) {
+      games.add(usualGame(line, eligible));
+    }
+    List<List<Timing>> lanes = Collections.nCopies(pairs, games);
+    StintTime stint = BlockClock.stint(lanes, BlockClock.endFor(pairs));
+    double cv = context.lengths().pace(line.drill()).drillCv();
+    double share = 2.0 * pairs / eligible.size();
+    return new Option(line, drill, stint, cv, share, groups(line.drill()));
+  }
+
+  /** The time of a game between neighbours in the list of those present. */
+  private Timing usualGame(DrillLine line, List<Integer> eligible) {
+    double mean = 0;
+    double square = 0;
+    int games = eligible.size();
+    for (int i = 0; i < games; i++) {
+      Attendee a = context.attendees().get(eligible.get(i));
+      Attendee b = context.attendees().get(eligible.get((i + 1) % games));
+      Timing time = context.usualTiming(line, a, b);
+      mean += time.mean() / games;
+      square += (time.variance() + time.mean() * time.mean()) / games;
+    }
+    return new Timing(mean, Math.max(0, square - mean * mean));
+  }
+
+  private double rate(Drill drill) {
+    Map<Skill, Double> load = Reasons.load(drill);
+    double gain = context.problem().knowledge().gains().of(drill.key());
+    double sum = 0;
+    for (int place : context.eligible(drill)) {
+      Needs needs = context.needs().get(place);
+      sum += needs.rate(load, gain);
+    }
+    return sum / context.attendees().size();
+  }
+
+  static Set<SkillGroup> groups(Drill drill) {
+    Map<SkillGroup, Double> shares = new EnumMap<>(SkillGroup.class);
+    Reasons.load(drill).forEach((skill, share) -> shares.merge(skill.group(), share, Double::sum));
+    Set<SkillGroup> groups = EnumSet.noneOf(SkillGroup.class);
+    shares.forEach(
+        (group, share) -> {
+          if (share >= TOUCHES) {
+            groups.add(group);
+          }
+        });
+    return groups;
+  }
+
+  PlanContext context() {
+    return context;
+  }
+
+  List<Option> options() {
+    return options;
+  }
+
+  double warmUpSeconds() {
+    return warmUpSeconds;
+  }
+
+  double rate(int drill) {
+    return rates[drill];
+  }
+
+  int drills() {
+    return rates.length;
+  }
+
+  /** The practice benefit per player, if each drill brings each player so many minutes. */
+  double benefit(double[] minutesByDrill) {
+    double sum = 0;
+    for (int drill = 0; drill < rates.length; drill++) {
+      sum += rates[drill] * PracticeMinutes.effective(minutesByDrill[drill]);
+    }
+    return sum;
+  }
+}

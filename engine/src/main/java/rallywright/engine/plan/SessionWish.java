@@ -1,0 +1,91 @@
+package rallywright.engine.plan;
+
+/**
+ * What the coach asks for, as it was said; the planner checks it and answers a wish that cannot be
+ * met in a sentence.
+ *
+ * @param minutes the booked time in minutes
+ * @param courts how many courts are booked
+ * @param coverage what the session must touch
+ * @param confidence the chance with which the session must fit the booked time, for example 0.9
+ * @param maxHardMinutes how many hard minutes may follow one another without an easier block
+ * @param warmUps whether the session begins with its warm-ups
+ * @param seed fixes every random choice of the search: same seed, same plan
+ */
+public record SessionWish(
+    int minutes,
+    int courts,
+    Coverage coverage,
+    double confidence,
+    double maxHardMinutes,
+    WarmUps warmUps,
+    long seed) {
+
+  /** A session fits nine times in ten. */
+  public static final double USUAL_CONFIDENCE = 0.9;
+
+  /** Hard minutes in a row, at most. Assumption of this project. */
+  public static final double USUAL_HARD_MINUTES = 20;
+
+  /**
+   * The usual wish: every skill group, nine times in ten in time, warm-ups first.
+   *
+   * @param minutes the booked time in minutes
+   * @param courts how many courts are booked
+   * @return the wish
+   */
+  public static SessionWish of(int minutes, int courts) {
+    return new SessionWish(
+        minutes, courts, Coverage.FULL, USUAL_CONFIDENCE, USUAL_HARD_MINUTES, WarmUps.FIRST, 1);
+  }
+
+  /**
+   * This wish with another coverage.
+   *
+   * @param other what the session must touch
+   * @return the changed wish
+   */
+  public SessionWish withCoverage(Coverage other) {
+    return new SessionWish(minutes, courts, other, confidence, maxHardMinutes, warmUps, seed);
+  }
+
+  /**
+   * This wish with another confidence.
+   *
+   * @param other the chance with which the session must fit, 0.5 to 0.99
+   * @return the changed wish
+   */
+  public SessionWish withConfidence(double other) {
+    return new SessionWish(minutes, courts, coverage, other, maxHardMinutes, warmUps, seed);
+  }
+
+  /**
+   * This wish with another limit of hard minutes in a row.
+   *
+   * @param other minutes, 5 to 120
+   * @return the changed wish
+   */
+  public SessionWish withMaxHardMinutes(double other) {
+    return new SessionWish(minutes, courts, coverage, confidence, other, warmUps, seed);
+  }
+
+  /**
+   * This wish with or without warm-ups.
+   *
+   * @param other whether the session begins with its warm-ups
+   * @return the changed wish
+   */
+  public SessionWish withWarmUps(WarmUps other) {
+    return new SessionWish(minutes, courts, coverage, confidence, maxHardMinutes, other, seed);
+  }
+
+  /**
+   * This wish with another seed.
+   *
+   * @param other any number
+   * @return the changed wish
+   */
+  public SessionWish withSeed(long other) {
+    return new SessionWish(minutes, courts, coverage, confidence, maxHardMinutes, warmUps, other);
+  }
+}

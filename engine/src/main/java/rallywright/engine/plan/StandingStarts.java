@@ -1,0 +1,63 @@
+package rallywright.engine.plan;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillForm;
+import rallywright.engine.odds.FairGame;
+import rallywright.engine.odds.HeadStartSearch;
+import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.quantity.Probability;
+
+/**
+ * Head starts from what is known of the players: what brings the chance to win the game closest to
+ * one half. A player who is not known counts as even.
+ */
+public final class StandingStarts implements FairStarts {
+
+  private final Map<PlayerId, PlayerStanding> standings;
+  private final Map<Pairing, HeadStart> found = new ConcurrentHashMap<>();
+
+  private record Pairing(DrillForm.Scored game, Matchup matchup) {}
+
+  private StandingStarts(Map<PlayerId, PlayerStanding> standings) {
+    this.standings = Map.copyOf(standings);
+  }
+
+  /**
+   * Head starts between these players.
+   *
+   * @param attendees who will be there
+   * @return the head starts
+   */
+  public static StandingStarts of(List<Attendee> attendees) {
+    Map<PlayerId, PlayerStanding> standings = new HashMap<>();
+    attendees.forEach(each -> standings.put(each.id(), each.standing()));
+    return new StandingStarts(standings);
+  }
+
+  @Override
+  public HeadStart of(Drill drill, Seat a, Seat b) {
+    PlayerStanding first = standings.get(a.players().get(0));
+    PlayerStanding second = standings.get(b.players().get(0));
+    if (drill.scored().isEmpty()) {
+      return HeadStart.NONE;
+    }
+    DrillForm.Scored game = drill.scored().get();
+    Matchup matchup =
+        first == null || second == null ? Matchup.EQUALS : Matchup.of(game, first, second);
+    return found.computeIfAbsent(new Pairing(game, matchup), StandingStarts::fair);
+  }
+
+  private static HeadStart fair(Pairing pairing) {
+    FairGame fair =
+        HeadStartSearch.fairest(
+            pairing.game().format(),
+            pairing.matchup().chances(pairing.game()),
+            Probability.of(0.5));
+    return new HeadStart(fair.headStart().a(), fair.headStart().b());
+  }
+}

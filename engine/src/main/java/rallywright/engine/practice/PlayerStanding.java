@@ -1,0 +1,106 @@
+package rallywright.engine.practice;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import rallywright.engine.club.Level;
+import rallywright.engine.drill.Skill;
+
+/**
+ * What is known of a player today, as the plan needs it.
+ *
+ * @param name the name used in sentences
+ * @param level the coach's estimate, if there is one
+ * @param skills one standing for each skill
+ */
+public record PlayerStanding(String name, Optional<Level> level, Map<Skill, SkillStanding> skills) {
+
+  /** Logits that half a step of level is worth. Assumption of this project. */
+  public static final double LOGITS_PER_HALF_LEVEL = 0.45;
+
+  /** The level whose skills stand at 0 logits. */
+  public static final double MIDDLE_LEVEL = 3.5;
+
+  /** How unsure a skill is before any game, in logits. Assumption of this project. */
+  public static final double FIRST_SD = 0.6;
+
+  /** Copies the map and asks for every skill. */
+  public PlayerStanding {
+    for (Skill skill : Skill.values()) {
+      if (!skills.containsKey(skill)) {
+        throw new IllegalArgumentException(
+            "%s has no standing in %s; every skill needs one. Maybe start from the level."
+                .formatted(name, skill.words()));
+      }
+    }
+    skills = Map.copyOf(skills);
+  }
+
+  /**
+   * A player of whom only a level is known, or not even that: every skill stands at the level's
+   * mean, rests on no rally and was not practised.
+   *
+   * @param name the name used in sentences
+   * @param level the coach's estimate, if there is one
+   * @return the standing
+   */
+  public static PlayerStanding newcomer(String name, Optional<Level> level) {
+    double mean = level.map(PlayerStanding::meanOf).orElse(0.0);
+    Map<Skill, SkillStanding> skills = new EnumMap<>(Skill.class);
+    for (Skill skill : Skill.values()) {
+      skills.put(skill, new SkillStanding(skill, mean, FIRST_SD, 0, List.of()));
+    }
+    return new PlayerStanding(name, level, skills);
+  }
+
+  /**
+   * The mean of all skills that a level leads one to expect.
+   *
+   * @param level the coach's estimate
+   * @return in logits
+   */
+  public static double meanOf(Level level) {
+    return LOGITS_PER_HALF_LEVEL * (level.value() - MIDDLE_LEVEL) / 0.5;
+  }
+
+  /**
+   * The standing in one skill.
+   *
+   * @param skill the skill
+   * @return what is known of it
+   */
+  public SkillStanding in(Skill skill) {
+    return Objects.requireNonNull(skills.get(skill));
+  }
+
+  /**
+   * This player with another standing in one skill.
+   *
+   * @param other the new standing
+   * @return the changed player
+   */
+  public PlayerStanding with(SkillStanding other) {
+    Map<Skill, SkillStanding> changed = new EnumMap<>(skills);
+    changed.put(other.skill(), other);
+    return new PlayerStanding(name, level, changed);
+  }
+
+  /**
+   * Where one would expect a skill to stand: the mean of the player's other skills and, where there
+   * is a level, half-way from it to the level's mean.
+   *
+   * @param skill the skill that is left out
+   * @return in logits
+   */
+  public double expectedIn(Skill skill) {
+    double others =
+        skills.values().stream()
+            .filter(each -> each.skill() != skill)
+            .mapToDouble(SkillStanding::mean)
+            .average()
+            .orElseThrow();
+    return level.map(each -> (meanOf(each) + others) / 2).orElse(others);
+  }
+}

@@ -1,0 +1,243 @@
+package rallywright.engine.skill;
+
+import java.util.Optional;
+
+/**
+ * The factor UᵀU of a positive definite {@link BlockMatrix}.
+ *
+ * <p>Method: multifrontal elimination. A node gathers its own rows and the updates of its children
+ * in a small dense front, eliminates its own latents there, and hands the rest to its parent. All
+ * work is done in runs of consecutive numbers, which the virtual machine turns into vector
+ * instructions. With nodes in the order of weeks a front holds each player of one connected group
+ * about once, so the cost is (player-weeks with games) × skills × (players of the group × skills)²:
+ * linear in games and weeks, cubic in the size of a group whose members all play each other. Groups
+ * that never mix do not meet in a front except at the shared effects, which come last (the border).
+ *
+ * <p>References: Duff and Reid, The multifrontal solution of indefinite sparse symmetric linear
+ * equations, ACM TOMS 9 (1983); George and Liu, Computer Solution of Large Sparse Positive Definite
+ * Systems (1981).
+ */
+final class BlockCholesky {
+  private final EliminationPlan plan;
+  private final BlockGraph graph;
+  private final double[][] panels;
+
+  private BlockCholesky(EliminationPlan plan) {
+    this.plan = plan;
+    this.graph = plan.graph();
+    panels = new double[graph.nodes()][];
+  }
+
+  /** The factor, or empty when the matrix is not positive definite. */
+  static Optional<BlockCholesky> of(BlockMatrix matrix, EliminationPlan plan) {
+    BlockCholesky factor = new BlockCholesky(plan);
+    double[][] updates = new double[factor.graph.nodes()][];
+    int[] position = new int[factor.graph.nodes()];
+    for (int node = 0; node < factor.graph.nodes(); node++) {
+      Front front = new Front(factor.graph.size(node), plan.width(node));
+      plan.locate(node, position);
+      matrix.copyRows(node, front.panel, front.size + front.width, position);
+      for (int child : plan.children(node)) {
+        factor.receive(child, updates[child], front, position);
+        updates[child] = new double[0];
+      }
+      if (!eliminate(front.panel, front.size, front.size + front.width)) {
+        return Optional.empty();
+      }
+      subtractProducts(front.panel, front.size, front.update, front.width);
+      factor.panels[node] = front.panel;
+      updates[node] = front.update;
+    }
+    return Optional.of(factor);
+  }
+
+  /** The dense front of one node: its own rows, and what it will hand to its parent. */
+  private static final class Front {
+    private final int size;
+    private final int width;
+    private final double[] panel;
+    private final double[] update;
+
+    private Front(int size, int width) {
+      this.size = size;
+      this.width = width;
+      panel = new double[size * (size + width)];
+      update = new double[width * width];
+    }
+  }
+
+  /** Adds the update of a child, block by block, to the front of its parent. */
+  private void receive(int child, double[] update, Front front, int[] position) {
+    int[] blocks = plan.front(child);
+    int width = plan.width(child);
+    int row = 0;
+    for (int b = 0; b < blocks.length; b++) {
+      for (int r = 0; r < graph.size(blocks[b]); r++, row++) {
+        int target = position[blocks[b]] + r;
+        boolean own = target < front.size;
+        double[] to = own ? front.panel : front.update;
+        int base =
+            own
+                ? target * (front.size + front.width)
+                : (target - front.size) * front.width - front.size;
+        int from = row;
+        for (int d = b; d < blocks.length; d++) {
+          int skip = d == b ? r : 0;
+          int run = graph.size(blocks[d]) - skip;
+          int shift = base + position[blocks[d]] + skip - from;
+          for (int s = from; s < from + run; s++) {
+            to[shift + s] += update[row * width + s];
+          }
+          from += run;
+        }
+      }
+    }
+  }
+
+  /** Turns the own rows of the front into rows of U; false if a pivot is not positive. */
+  private static boolean eliminate(double[] panel, int size, int all) {
+    for (int c = 0; c < size; c++) {
+      double pivot = panel[c * all + c];
+      if (!(pivot > 0 && pivot < Double.POSITIVE_INFINITY)) {
+        return false;
+      }
+      double inverse = 1 / Math.sqrt(pivot);
+      for (int s = c; s < all; s++) {
+        panel[c * all + s] *= inverse;
+      }
+      for (int r = c + 1; r < size; r++) {
+        double x = panel[c * all + r];
+        for (int s = r; s < all; s++) {
+          panel[r * all + s] -= x * panel[c * all + s];
+        }
+      }
+    }
+    return true;
+  }
+
+  /**
+   * update −= (later part of panel)ᵀ (later part of panel), upper triangle, four rows at a time.
+   */
+  private static void subtractProducts(double[] panel, int size, double[] update, int width) {
+    int all = size + width;
+    for (int r = 0; r < width; r++) {
+      int to = r * width;
+      int c = 0;
+      for (; c + 3 < size; c += 4) {
+        int at = c * all + size;
+        double[] x = {
+          panel[at + r], panel[at + all + r], panel[at + 2 * all + r], panel[at + 3 * all + r]
+        };
+        Runs.subtractFour(update, to, panel, new int[] {at, all, r, width}, x);
+      }
+      for (; c < size; c++) {
+        int at = c * all + size;
+        Runs.subtract(update, to, panel, new int[] {at, r, width}, panel[at + r]);
+      }
+    }
+  }
+
+  /** log det of the factored matrix. */
+  double logDet() {
+    double sum = 0;
+    for (int node = 0; node < graph.nodes(); node++) {
+      int all = graph.size(node) + plan.width(node);
+      for (int c = 0; c < graph.size(node); c++) {
+        sum += Math.log(panels[node][c * all + c]);
+      }
+    }
+    return 2 * sum;
+  }
+
+  /** Solves (matrix) x = b; b is left as it is. */
+  double[] solve(double[] b) {
+    double[] x = b.clone();
+    double[] front = new double[graph.latents()];
+    for (int node = 0; node < graph.nodes(); node++) {
+      forward(node, x, front);
+    }
+    for (int node = graph.nodes() - 1; node >= 0; node--) {
+      backward(node, x, front);
+    }
+    return x;
+  }
+
+  /**
+   * U⁻ᵀ b: the covariance bᵀ(matrix)⁻¹c is the product of two such halves. Only the nodes on the
+   * way from those that b touches to the root take part, few for sums over recent weeks.
+   */
+  double[] half(double[] b) {
+    double[] x = b.clone();
+    double[] front = new double[graph.latents()];
+    boolean[] touched = new boolean[graph.nodes()];
+    for (int i = 0; i < b.length; i++) {
+      touched[graph.nodeOf(i)] |= b[i] != 0;
+    }
+    for (int node = 0; node < graph.nodes(); node++) {
+      if (touched[node]) {
+        forward(node, x, front);
+        if (plan.front(node).length > 0) {
+          touched[plan.front(node)[0]] = true;
+        }
+      }
+    }
+    return x;
+  }
+
+  private void forward(int node, double[] x, double[] front) {
+    int size = graph.size(node);
+    int all = size + plan.width(node);
+    gather(node, x, front);
+    for (int c = 0; c < size; c++) {
+      double value = front[c] / panels[node][c * all + c];
+      front[c] = value;
+      if (value != 0) {
+        for (int s = c + 1; s < all; s++) {
+          front[s] -= value * panels[node][c * all + s];
+        }
+      }
+    }
+    scatter(node, front, x);
+  }
+
+  private void backward(int node, double[] x, double[] front) {
+    int size = graph.size(node);
+    int all = size + plan.width(node);
+    gather(node, x, front);
+    for (int c = size - 1; c >= 0; c--) {
+      double value = front[c];
+      for (int s = c + 1; s < all; s++) {
+        value -= panels[node][c * all + s] * front[s];
+      }
+      front[c] = value / panels[node][c * all + c];
+    }
+    System.arraycopy(front, 0, x, graph.start(node), size);
+  }
+
+  private void gather(int node, double[] x, double[] front) {
+    System.arraycopy(x, graph.start(node), front, 0, graph.size(node));
+    int at = graph.size(node);
+    for (int other : plan.front(node)) {
+      System.arraycopy(x, graph.start(other), front, at, graph.size(other));
+      at += graph.size(other);
+    }
+  }
+
+  private void scatter(int node, double[] front, double[] x) {
+    System.arraycopy(front, 0, x, graph.start(node), graph.size(node));
+    int at = graph.size(node);
+    for (int other : plan.front(node)) {
+      System.arraycopy(front, at, x, graph.start(other), graph.size(other));
+      at += graph.size(other);
+    }
+  }
+
+  EliminationPlan plan() {
+    return plan;
+  }
+
+  /** The rows of U of a node: size × (size + width), row by row. */
+  double[] panel(int node) {
+    return panels[node];
+  }
+}

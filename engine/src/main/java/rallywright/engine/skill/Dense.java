@@ -1,0 +1,41 @@
+package rallywright.engine.skill;
+
+/** A small symmetric positive definite matrix: one node of the same factorisation. */
+final class Dense {
+  private final int size;
+  private final BlockCholesky factor;
+
+  private Dense(int size, BlockCholesky factor) {
+    this.size = size;
+    this.factor = factor;
+  }
+
+  static Dense of(double[][] values) {
+    BlockMatrix matrix = new BlockMatrix(new BlockGraph(new int[] {values.length}));
+    for (int i = 0; i < values.length; i++) {
+      for (int j = i; j < values.length; j++) {
+        matrix.add(i, j, values[i][j]);
+      }
+    }
+    BlockCholesky factor =
+        BlockCholesky.of(matrix, new EliminationPlan(matrix.graph()))
+            .orElseThrow(() -> new IllegalArgumentException("Not positive definite."));
+    return new Dense(values.length, factor);
+  }
+
+  double logDet() {
+    return factor.logDet();
+  }
+
+  /** Adds the inverse to the diagonal block that starts at the latent. */
+  void addInverse(BlockMatrix matrix, int start) {
+    for (int i = 0; i < size; i++) {
+      double[] unit = new double[size];
+      unit[i] = 1;
+      double[] column = factor.solve(unit);
+      for (int j = 0; j <= i; j++) {
+        matrix.add(start + j, start + i, column[j]);
+      }
+    }
+  }
+}

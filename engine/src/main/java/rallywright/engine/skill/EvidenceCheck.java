@@ -1,0 +1,67 @@
+package rallywright.engine.skill;
+
+import java.util.List;
+
+/** Checks that evidence speaks only of players, skills and effects that the club has. */
+final class EvidenceCheck {
+  private final Club club;
+
+  private EvidenceCheck(Club club) {
+    this.club = club;
+  }
+
+  static void check(Club club, List<? extends Evidence> evidence) {
+    EvidenceCheck check = new EvidenceCheck(club);
+    for (Evidence piece : evidence) {
+      if (piece instanceof Game game) {
+        check.game(game);
+      } else if (piece instanceof YardstickResult result) {
+        check.player(result.test().player(), result.week());
+        number("skill", result.test().skill(), club.skills().skills());
+        number("effect", result.test().difficulty(), club.effects().size());
+      }
+    }
+  }
+
+  private void game(Game game) {
+    game.sides().a().forEach(player -> player(player, game.week()));
+    game.sides().b().forEach(player -> player(player, game.week()));
+    game.contest().effects().forEach(effect -> number("effect", effect, club.effects().size()));
+    if (game.contest().first().skills() != club.skills().skills()) {
+      throw new IllegalArgumentException(
+          "The contest weighs "
+              + game.contest().first().skills()
+              + " skills; the club has "
+              + club.skills().skills()
+              + ". Maybe a weight of 0 was left out.");
+    }
+  }
+
+  private void player(int player, int week) {
+    number("player", player, club.entrants().size());
+    int first = club.entrants().get(player).firstWeek();
+    if (week < first) {
+      throw new IllegalArgumentException(
+          "Week "
+              + week
+              + " lies before the first week ("
+              + first
+              + ") of player "
+              + player
+              + ". Maybe the player joined earlier.");
+    }
+  }
+
+  private static void number(String what, int number, int count) {
+    if (number < 0 || number >= count) {
+      throw new IllegalArgumentException(
+          "The "
+              + what
+              + " ("
+              + number
+              + ") must lie from 0 to "
+              + (count - 1)
+              + ". Numbers count from 0.");
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package rallywright.engine.skill;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Who plays whom: one or two players a side, by number. A pair plays as the mean of the two.
+ *
+ * @param a the players of side A
+ * @param b the players of side B
+ */
+public record Sides(List<Integer> a, List<Integer> b) {
+  /** Copies the lists and checks that there are one or two different players on each side. */
+  public Sides {
+    a = List.copyOf(a);
+    b = List.copyOf(b);
+    Set<Integer> all = new HashSet<>(a);
+    all.addAll(b);
+    if (a.isEmpty() || b.isEmpty() || a.size() > 2 || b.size() > 2) {
+      throw new IllegalArgumentException(
+          "The sides have "
+              + a.size()
+              + " and "
+              + b.size()
+              + " players; each needs 1 or 2."
+              + " Maybe name only those who played.");
+    }
+    if (all.size() != a.size() + b.size()) {
+      throw new IllegalArgumentException(
+          "A player stands twice in "
+              + a
+              + " v "
+              + b
+              + "; nobody can play themselves."
+              + " Maybe one number is another player's.");
+    }
+  }
+
+  /**
+   * A game of two.
+   *
+   * @param a player of side A
+   * @param b player of side B
+   * @return the sides
+   */
+  public static Sides of(int a, int b) {
+    return new Sides(List.of(a), List.of(b));
+  }
+}

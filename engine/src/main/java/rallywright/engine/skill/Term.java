@@ -1,0 +1,110 @@
+package rallywright.engine.skill;
+
+import java.util.Arrays;
+
+/**
+ * One piece of evidence in the core: a likelihood whose predictors are sparse sums over latents,
+ * η_i = offset_i + Σ weight_i,j · x_j.
+ */
+final class Term {
+  private final int[] latents;
+  private final double[][] weights;
+  private final double[] offsets;
+  private final Likelihood likelihood;
+
+  /** One row for each predictor of the likelihood. */
+  Term(Likelihood likelihood, SparseRow... rows) {
+    if (rows.length != likelihood.predictors()) {
+      throw new IllegalArgumentException(
+          "The evidence has " + rows.length + " rows; it needs " + likelihood.predictors() + ".");
+    }
+    this.likelihood = likelihood;
+    latents = Arrays.stream(rows).flatMapToInt(SparseRow::latents).sorted().distinct().toArray();
+    weights = new double[rows.length][];
+    offsets = new double[rows.length];
+    for (int i = 0; i < rows.length; i++) {
+      weights[i] = Arrays.stream(latents).mapToDouble(rows[i]::weight).toArray();
+      offsets[i] = rows[i].offset();
+    }
+  }
+
+  /** Ascending. */
+  int[] latents() {
+    return latents;
+  }
+
+  double[] weights(int predictor) {
+    return weights[predictor];
+  }
+
+  int predictors() {
+    return weights.length;
+  }
+
+  Likelihood.Curve at(double[] x) {
+    return likelihood.at(eta(0, x), eta(weights.length - 1, x));
+  }
+
+  Likelihood likelihood() {
+    return likelihood;
+  }
+
+  double eta(int predictor, double[] x) {
+    double eta = offsets[predictor];
+    for (int j = 0; j < latents.length; j++) {
+      eta += weights[predictor][j] * x[latents[j]];
+    }
+    return eta;
+  }
+
+  void addGradient(Likelihood.Curve curve, double[] gradient) {
+    addRow(0, curve.d1(), gradient);
+    if (weights.length == 2) {
+      addRow(1, curve.d2(), gradient);
+    }
+  }
+
+  /** Adds factor times the weights of a predictor to a vector over all latents. */
+  void addRow(int predictor, double factor, double[] vector) {
+    for (int j = 0; j < latents.length; j++) {
+      vector[latents[j]] += factor * weights[predictor][j];
+    }
+  }
+
+  /**
+   * Adds minus the Hessian of the log-likelihood, by the principal directions of the 2 × 2 Hessian;
+   * {@link Bend#GUARDED} leaves out the directions in which it bends upward.
+   */
+  void addPrecision(Likelihood.Curve curve, Bend bend, BlockMatrix matrix) {
+    if (weights.length == 1) {
+      addDirection(bend.of(-curve.d11()), 1, 0, matrix);
+      return;
+    }
+    double mean = -(curve.d11() + curve.d22()) / 2;
+    double half = -(curve.d11() - curve.d22()) / 2;
+    double radius = Math.hypot(half, curve.d12());
+    double angle = radius == 0 ? 0 : Math.atan2(-curve.d12(), half) / 2;
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    addDirection(bend.of(mean + radius), cos, sin, matrix);
+    addDirection(bend.of(mean - radius), -sin, cos, matrix);
+  }
+
+  /** Whether directions in which the log-likelihood bends upward count. */
+  enum Bend {
+    EXACT,
+    GUARDED;
+
+    double of(double precision) {
+      return this == GUARDED ? Math.max(0, precision) : precision;
+    }
+  }
+
+  private void addDirection(double precision, double first, double second, BlockMatrix matrix) {
+    double[] direction = new double[latents.length];
+    for (int j = 0; j < latents.length; j++) {
+      direction[j] = first * weights[0][j] + second * weights[weights.length - 1][j];
+    }
+    matrix.addOuter(latents, direction, precision);
+  }
+}

@@ -1,0 +1,185 @@
+package rallywright.engine.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.court.Direction;
+import rallywright.engine.court.HalfArea;
+import rallywright.engine.court.Spot;
+import rallywright.engine.drill.Advance;
+import rallywright.engine.drill.Advice;
+import rallywright.engine.drill.Demand;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillForm;
+import rallywright.engine.drill.DrillKey;
+import rallywright.engine.drill.DrillKind;
+import rallywright.engine.drill.DrillSide;
+import rallywright.engine.drill.Feed;
+import rallywright.engine.drill.InBounds;
+import rallywright.engine.drill.Intensity;
+import rallywright.engine.drill.Layout;
+import rallywright.engine.drill.Progression;
+import rallywright.engine.drill.RallySeconds;
+import rallywright.engine.drill.Role;
+import rallywright.engine.drill.RoleAdvantage;
+import rallywright.engine.drill.SecondsPrior;
+import rallywright.engine.drill.Serving;
+import rallywright.engine.drill.Skill;
+import rallywright.engine.drill.SkillWeights;
+import rallywright.engine.drill.Stand;
+import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.practice.SkillStanding;
+import rallywright.engine.quantity.Source;
+import rallywright.engine.score.BySide;
+import rallywright.engine.score.Ending.Stroke;
+import rallywright.engine.score.GameFormat;
+import rallywright.engine.score.RoundThePost;
+
+/** Drills and players invented for the tests of the plan. */
+final class ToyDrills {
+
+  static final RallySeconds SECONDS =
+      new RallySeconds(new SecondsPrior(8, 5), new SecondsPrior(10, 4), Source.ASSUMPTION);
+
+  private ToyDrills() {}
+
+  static List<Drill> all() {
+    List<Drill> drills = new ArrayList<>(warmUps());
+    drills.add(even("dinks", Skill.DINK, Progression.LINE, Intensity.EASY));
+    drills.add(even("hands", Skill.COUNTER, Progression.LINE, Intensity.HARD));
+    drills.add(even("speed-ups", Skill.ATTACK, Progression.LINE, Intensity.HARD));
+    drills.add(uneven("resets", Skill.RESET, Skill.PRESSING_VOLLEY, Progression.TRANSITION));
+    drills.add(uneven("drops", Skill.DROP, Skill.PRESSING_VOLLEY, Progression.BASELINE));
+    drills.add(uneven("drives", Skill.DRIVE, Skill.COUNTER, Progression.BASELINE));
+    drills.add(overheads());
+    drills.add(full());
+    return drills;
+  }
+
+  static List<Drill> warmUps() {
+    return List.of(
+        timed("general", DrillKind.GENERAL_WARM_UP, 5),
+        timed("paddle", DrillKind.PADDLE_WARM_UP, 5),
+        timed("volleys", DrillKind.VOLLEY_WARM_UP, 4));
+  }
+
+  static Drill even(String key, Skill skill, Progression progression, Intensity intensity) {
+    DrillSide side = side(Role.EVEN, skill, Set.of());
+    return drill(
+        key, DrillKind.SCORED_GAME, progression, game(side, side, RoleAdvantage.NONE), intensity);
+  }
+
+  static Drill uneven(String key, Skill back, Skill up, Progression progression) {
+    DrillSide a = side(Role.BACK, back, Set.of());
+    DrillSide b = side(Role.UP, up, Set.of());
+    DrillForm.Scored game = game(a, b, RoleAdvantage.assumed(-0.85));
+    return drill(key, DrillKind.SCORED_GAME, progression, game, Intensity.STEADY);
+  }
+
+  /** The player up must strike overheads; the lobber need not. */
+  static Drill overheads() {
+    DrillSide a = side(Role.BACK, Skill.LOB, Set.of());
+    DrillSide b = side(Role.UP, Skill.OVERHEAD, Set.of(Demand.OVERHEADS));
+    DrillForm.Scored game = game(a, b, RoleAdvantage.assumed(-0.4));
+    return drill("lobs", DrillKind.SCORED_GAME, Progression.BASELINE, game, Intensity.STEADY);
+  }
+
+  static Drill full() {
+    DrillForm.Scored game =
+        new DrillForm.Scored(
+            new Layout(
+                List.of(Direction.values()),
+                BySide.of(
+                    side(Role.SERVER, Skill.SERVE, Set.of()),
+                    side(Role.RECEIVER, Skill.RETURN, Set.of()))),
+            new Feed(Feed.By.SERVER, "Serve diagonally."),
+            GameFormat.HALF_COURT_GAME,
+            Serving.BY_SCORE,
+            RoundThePost.NOT_ALLOWED,
+            RoleAdvantage.assumed(-0.1),
+            SECONDS);
+    return drill("full", DrillKind.FULL_GAME, Progression.FULL_POINT, game, Intensity.STEADY);
+  }
+
+  private static DrillForm.Scored game(DrillSide a, DrillSide b, RoleAdvantage advantage) {
+    return new DrillForm.Scored(
+        new Layout(List.of(Direction.values()), BySide.of(a, b)),
+        new Feed(Feed.By.RALLY_WINNER, "A soft ball to start."),
+        GameFormat.DRILL_GAME,
+        Serving.FEED,
+        RoundThePost.LEGAL_ON_FULL_COURT,
+        advantage,
+        SECONDS);
+  }
+
+  private static Drill timed(String key, DrillKind kind, double minutes) {
+    DrillForm form = new DrillForm.Timed(Optional.empty(), Optional.empty(), minutes);
+    return drill(key, kind, Progression.WARM_UP, form, Intensity.EASY);
+  }
+
+  private static DrillSide side(Role role, Skill skill, Set<Demand> demands) {
+    return new DrillSide(
+        role,
+        "Keeps the ball in play.",
+        List.of(Stand.everywhere(Spot.feet(5, 8))),
+        InBounds.everywhere(HalfArea.WHOLE_HALF),
+        Set.of(Stroke.DINK),
+        Advance.STAYS,
+        SkillWeights.only(skill),
+        demands);
+  }
+
+  private static Drill drill(
+      String key, DrillKind kind, Progression at, DrillForm form, Intensity intensity) {
+    return new Drill(
+        new DrillKey(key),
+        "The " + key,
+        "A drill made up for tests.",
+        "Made up for tests.",
+        kind,
+        at,
+        form,
+        intensity,
+        new Advice(List.of(), List.of(), List.of(), List.of("Stop at pain.")));
+  }
+
+  /** Players with skills that differ a little, all of them seen often enough. */
+  static List<Attendee> players(int count) {
+    List<Attendee> players = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      String name = "P" + i;
+      PlayerStanding standing = PlayerStanding.newcomer(name, Optional.empty());
+      for (Skill skill : Skill.values()) {
+        double mean = 0.2 * Math.sin(3.0 * i + 7.0 * skill.words().length());
+        standing = standing.with(new SkillStanding(skill, mean, 0.2, 100, List.of(10.0)));
+      }
+      players.add(new Attendee(new PlayerId(name), standing, Set.of()));
+    }
+    return players;
+  }
+
+  static Attendee with(Attendee player, Skill skill, double mean) {
+    SkillStanding standing = new SkillStanding(skill, mean, 0.2, 100, List.of(0.0, 0.0, 0.0));
+    return new Attendee(player.id(), player.standing().with(standing), player.limits());
+  }
+
+  static PlanAnswer.Planned planned(PlanProblem problem) {
+    PlanAnswer answer = SessionPlanner.plan(problem);
+    if (answer instanceof PlanAnswer.Planned planned) {
+      return planned;
+    }
+    throw new AssertionError(answer.toString());
+  }
+
+  static Map<String, Double> minutesByDrill(SessionPlan plan) {
+    Map<String, Double> minutes = new TreeMap<>();
+    for (PlannedBlock block : plan.blocks()) {
+      minutes.merge(block.drill().value(), block.time().mean(), Double::sum);
+    }
+    return minutes;
+  }
+}

@@ -1,0 +1,143 @@
+package rallywright.web.oncourt;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Venue;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillForm;
+import rallywright.engine.drill.Yardstick;
+import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.PlannedGame;
+import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.score.GameFormat;
+import rallywright.engine.score.Score;
+import rallywright.engine.session.CourtEvent;
+import rallywright.engine.session.EventId;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionProgress;
+import rallywright.paper.DrillBook;
+import rallywright.paper.FirstNames;
+
+/**
+ * A session with everything that is needed to run it: its drills, who plays, what happened so far.
+ */
+public final class OpenSession {
+
+  private final Session session;
+  private final DrillBook drills;
+  private final List<Player> players;
+  private final @Nullable Venue venue;
+  private final List<CourtEvent> events;
+  private final SessionProgress progress;
+
+  OpenSession(
+      Session session,
+      DrillBook drills,
+      List<Player> players,
+      @Nullable Venue venue,
+      List<CourtEvent> events) {
+    this.session = session;
+    this.drills = drills;
+    this.players = List.copyOf(players);
+    this.venue = venue;
+    this.events = List.copyOf(events);
+    this.progress = SessionProgress.of(session, this::formatOf, events);
+  }
+
+  /** The session as planned. */
+  public Session session() {
+    return session;
+  }
+
+  /** Its plan. */
+  public SessionPlan plan() {
+    return session.plan();
+  }
+
+  /** What happened so far, in the order of arrival. */
+  public List<CourtEvent> events() {
+    return events;
+  }
+
+  /** Where it stands. */
+  public SessionProgress progress() {
+    return progress;
+  }
+
+  /** Who takes part, in the order of the plan. */
+  public List<Player> players() {
+    return players;
+  }
+
+  /** The first names of those who take part. */
+  public FirstNames names() {
+    return FirstNames.of(players);
+  }
+
+  /** Whether wind and sun do not matter. */
+  public boolean isIndoors() {
+    return venue != null && venue.setting() == Venue.Setting.INDOOR;
+  }
+
+  /** The drill of a block; empty for yardsticks and for a drill that is no longer there. */
+  public Optional<Drill> drill(PlannedBlock block) {
+    return drills.drills().apply(block.drill());
+  }
+
+  /** The yardstick of a block, if it is one. */
+  public Optional<Yardstick> yardstick(PlannedBlock block) {
+    return block.kind() == PlannedBlock.Kind.YARDSTICK
+        ? drills.yardsticks().apply(block.drill())
+        : Optional.empty();
+  }
+
+  /** What a block is called. */
+  public String title(PlannedBlock block) {
+    return drill(block)
+        .map(Drill::name)
+        .or(() -> yardstick(block).map(Yardstick::name))
+        .orElseGet(() -> inWords(block));
+  }
+
+  private static String inWords(PlannedBlock block) {
+    String words = block.drill().value().replace('-', ' ');
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  /**
+   * How a game is counted, head start included. A drill that is no longer there is counted as drill
+   * games are.
+   */
+  public GameFormat formatOf(PlannedBlock block, PlannedGame game) {
+    GameFormat format =
+        drill(block)
+            .flatMap(Drill::scored)
+            .map(scored -> format(scored, game))
+            .orElse(
+                block.kind() == PlannedBlock.Kind.FULL_GAME
+                    ? GameFormat.HALF_COURT_GAME
+                    : GameFormat.DRILL_GAME);
+    return format.withStart(Score.of(game.headStart().a(), game.headStart().b()));
+  }
+
+  private static GameFormat format(DrillForm.Scored scored, PlannedGame game) {
+    return scored.formatOn(game.place().lane());
+  }
+
+  /** The ids of the events so far. */
+  Set<EventId> eventIds() {
+    Set<EventId> ids = new HashSet<>();
+    events.forEach(event -> ids.add(event.stamp().id()));
+    return ids;
+  }
+
+  /** Whether a player takes part. */
+  boolean has(PlayerId player) {
+    return players.stream().anyMatch(each -> each.id().equals(player));
+  }
+}

@@ -1,0 +1,133 @@
+package rallywright.web.sessions;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.net.URI;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import rallywright.engine.session.Conditions;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionId;
+import rallywright.paper.press.QrPicture;
+import rallywright.web.oncourt.CourtAccess;
+import rallywright.web.oncourt.OpenSession;
+import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.Confirmation;
+import rallywright.web.page.NotHere;
+import rallywright.web.page.PageFrame;
+import rallywright.web.page.PageFrames;
+
+/** The list of sessions, and one session: print, run, type in, look back. */
+@Controller
+final class SessionPages {
+
+  private final SessionDesk desk;
+  private final CourtAccess access;
+  private final PhoneAddress address;
+  private final PageFrames frames;
+
+  SessionPages(SessionDesk desk, CourtAccess access, PhoneAddress address, PageFrames frames) {
+    this.desk = desk;
+    this.access = access;
+    this.address = address;
+    this.frames = frames;
+  }
+
+  @GetMapping("/sessions")
+  String list(HttpServletRequest request, Model model) {
+    List<SessionLine> lines =
+        desk.all().stream()
+            .map(
+                session ->
+                    new SessionLine(
+                        session.id().value(), session.name(), when(session), state(session)))
+            .toList();
+    model.addAttribute("frame", frames.frame("Sessions", PageFrame.Part.SESSIONS, request));
+    model.addAttribute("lines", lines);
+    return "sessions/list";
+  }
+
+  @GetMapping("/sessions/{id}")
+  String one(@PathVariable String id, HttpServletRequest request, Model model) {
+    return show(open(id), null, request, model);
+  }
+
+  /** Makes a code for phones; it is shown once, since only its hash is kept. */
+  @PostMapping("/sessions/{id}/phones")
+  String phones(@PathVariable String id, HttpServletRequest request, Model model) {
+    OpenSession open = open(id);
+    PhoneCode code = null;
+    if (address.reason().isEmpty()) {
+      String key = access.issue(open.session());
+      URI whole = URI.create(address.base() + "/court#key=" + key);
+      code = new PhoneCode(QrPicture.of(whole), address.base() + "/court", key);
+    }
+    return show(open, code, request, model);
+  }
+
+  @PostMapping("/sessions/{id}/phones/take-back")
+  String takeBack(@PathVariable String id, RedirectAttributes redirect) {
+    OpenSession open = open(id);
+    access.takeBackAll(open.session().id());
+    Confirmation.say(
+        redirect, "All codes of this session were taken back; no phone is let in with them.");
+    return "redirect:/sessions/" + open.session().id();
+  }
+
+  private OpenSession open(String id) {
+    if (id.isBlank() || id.length() > SessionId.LONGEST) {
+      throw notHere();
+    }
+    return desk.find(new SessionId(id)).orElseThrow(SessionPages::notHere);
+  }
+
+  static NotHere notHere() {
+    return new NotHere("There is no such session. Maybe it was removed; look under Sessions.");
+  }
+
+  private String show(
+      OpenSession open, @Nullable PhoneCode code, HttpServletRequest request, Model model) {
+    Session session = open.session();
+    PageFrame frame = frames.frame(session.name(), PageFrame.Part.SESSIONS, request);
+    model.addAttribute("frame", frame);
+    model.addAttribute("session", session);
+    model.addAttribute("when", when(session));
+    model.addAttribute("state", state(session));
+    model.addAttribute("blocks", BlockWords.of(open));
+    model.addAttribute("who", open.names().listed(session.plan().present()));
+    model.addAttribute(
+        "weather", open.progress().conditions().map(noted -> weather(noted, frame)).orElse(""));
+    model.addAttribute("code", code);
+    model.addAttribute("noCode", address.reason());
+    return "sessions/one";
+  }
+
+  private static String weather(Conditions noted, PageFrame frame) {
+    String wind =
+        switch (noted.wind()) {
+          case CALM -> "calm";
+          case LIGHT -> "wind that moves soft balls";
+          case STRONG -> "wind that changes shots";
+        };
+    String sun = noted.sun() == Conditions.Sun.BLINDING ? ", sun that blinds one side" : "";
+    String warmth =
+        noted.temperatureCelsius().isPresent()
+            ? ", " + frame.units().temperature(noted.temperatureCelsius().getAsDouble())
+            : "";
+    return "Noted on court: " + wind + sun + warmth + ".";
+  }
+
+  private static String when(Session session) {
+    return session.date() + ", " + session.start();
+  }
+
+  private static String state(Session session) {
+    return session.state().name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,226 @@
+// What the events of the court add up to: a twin of the server's fold.
+//
+// The phone keeps the events themselves, the server's and its own that are not home yet, and reads
+// everything it shows from them. So undo of any depth, a reload and a late answer are one thing.
+
+import { after, start, winnerAt } from './score.js';
+
+/**
+ * One thing that happened on court, as it travels.
+ * @typedef {object} CourtEvent
+ * @property {string} id made by the phone
+ * @property {'rally'|'first-server'|'final-score'|'time-called'|'undone'|'block-started'|
+ *   'block-ended'|'yardstick'|'conditions'|'effort'|'session-ended'} type
+ * @property {number} at when the phone saw it, in milliseconds since 1970
+ * @property {number} [v] the version of this form
+ * @property {string} [session]
+ * @property {string} [by] the phone that made it
+ * @property {string} [game]
+ * @property {string} [block]
+ * @property {string} [player]
+ * @property {import('./score.js').Side} [winner]
+ * @property {'NONE'|'ROUND_THE_POST'} [bonus]
+ * @property {{stage?: string, stroke?: string, manner?: string}} [ending]
+ * @property {import('./score.js').Side} [server]
+ * @property {number} [a]
+ * @property {number} [b]
+ * @property {'PLAYED_OUT'|'TIME_CALLED'} [finish]
+ * @property {string} [undone] the id of the event that does not count any more
+ * @property {number} [hits]
+ * @property {number} [balls]
+ * @property {number} [rating]
+ * @property {'CALM'|'LIGHT'|'STRONG'} [wind]
+ * @property {'NONE'|'BLINDING'} [sun]
+ * @property {number} [celsius]
+ * @property {number} [humidityPercent]
+ */
+
+/**
+ * Where one game stands.
+ * @typedef {object} GameView
+ * @property {'NOT_BEGUN'|'RUNNING'|'PLAYED_OUT'|'TIME_CALLED'} status
+ * @property {import('./score.js').Score} score
+ * @property {import('./score.js').State|null} state null where only the result is known
+ * @property {number} rallies how many rallies are known
+ * @property {import('./score.js').Side|null} firstServer
+ * @property {CourtEvent|null} last the newest event that counts, the one an undo takes back
+ * @property {CourtEvent|null} lastRally the newest rally, where it is the newest event
+ */
+
+/**
+ * The events that count: each id once, without those that were undone.
+ * @param {CourtEvent[]} events in the order in which they arrived @returns {CourtEvent[]}
+ */
+export function counting(events) {
+  const seen = new Set();
+  const once = events.filter((event) => !seen.has(event.id) && seen.add(event.id));
+  const cancelled = new Set();
+  for (let i = once.length - 1; i >= 0; i--) {
+    const event = once[i];
+    if (event.type === 'undone' && !cancelled.has(event.id)) {
+      cancelled.add(event.undone);
+    }
+  }
+  return once.filter((event) => !cancelled.has(event.id));
+}
+
+/**
+ * @param {import('./score.js').Format} format
+ * @param {import('./score.js').Side[]} winners
+ */
+function replay(format, winners) {
+  let state = start(format);
+  for (const winner of winners) {
+    // A first server named late can end the game earlier than the rallies were seen to.
+    if (!winnerAt(format, state.score)) {
+      state = after(state, winner);
+    }
+  }
+  return state;
+}
+
+/**
+ * Where a game stands after its events.
+ * @param {import('./score.js').Format} planned its format as planned
+ * @param {CourtEvent[]} events the events of this game that count, in order
+ * @returns {GameView}
+ */
+export function foldGame(planned, events) {
+  /** @type {import('./score.js').Side[]} */
+  const winners = [];
+  let format = planned;
+  /** @type {import('./score.js').Side|null} */
+  let firstServer = null;
+  /** @type {CourtEvent|null} */
+  let given = null;
+  let clockEnded = false;
+  /** @type {CourtEvent|null} */
+  let last = null;
+  for (const event of events) {
+    if (event.type === 'rally' && event.winner) {
+      const state = replay(format, winners);
+      if (given || clockEnded || winnerAt(format, state.score)) {
+        continue;
+      }
+      winners.push(event.winner);
+    } else if (event.type === 'first-server' && event.server) {
+      firstServer = event.server;
+      format = { ...planned, firstServer };
+    } else if (event.type === 'final-score') {
+      given = event;
+    } else if (event.type === 'time-called') {
+      clockEnded = true;
+    } else {
+      continue;
+    }
+    last = event;
+  }
+  return view(replay(format, winners), { winners, firstServer, given, clockEnded, last });
+}
+
+/**
+ * @param {import('./score.js').State} state
+ * @param {{winners: import('./score.js').Side[], firstServer: import('./score.js').Side|null,
+ *   given: CourtEvent|null, clockEnded: boolean, last: CourtEvent|null}} seen
+ * @returns {GameView}
+ */
+function view(state, { winners, firstServer, given, clockEnded, last }) {
+  /** @type {import('./score.js').Score} */
+  const score = given ? [Number(given.a), Number(given.b)] : state.score;
+  const agrees = score[0] === state.score[0] && score[1] === state.score[1];
+  return {
+    status: status(state, given, clockEnded, last),
+    score,
+    state: agrees ? state : null,
+    rallies: agrees ? winners.length : 0,
+    firstServer,
+    last,
+    lastRally: last?.type === 'rally' ? last : null,
+  };
+}
+
+/**
+ * @param {import('./score.js').State} state @param {CourtEvent|null} given
+ * @param {boolean} clockEnded @param {CourtEvent|null} last @returns {GameView['status']}
+ */
+function status(state, given, clockEnded, last) {
+  if (given) {
+    return given.finish === 'PLAYED_OUT' ? 'PLAYED_OUT' : 'TIME_CALLED';
+  }
+  if (winnerAt(state.format, state.score)) {
+    return 'PLAYED_OUT';
+  }
+  if (clockEnded) {
+    return 'TIME_CALLED';
+  }
+  return last ? 'RUNNING' : 'NOT_BEGUN';
+}
+
+/**
+ * Where the session stands.
+ * @typedef {object} SessionView
+ * @property {Map<string, GameView>} games
+ * @property {string|null} current the block that is on now
+ * @property {Map<string, CourtEvent>} starts by block, the event that started it first
+ * @property {Map<string, CourtEvent>} ends by block
+ * @property {Map<string, CourtEvent>} counts by block and player, the newest count
+ * @property {CourtEvent|null} conditions
+ * @property {Map<string, CourtEvent>} efforts by player
+ * @property {CourtEvent|null} end
+ * @property {CourtEvent[]} counted every event that counts
+ */
+
+/**
+ * @param {{games: {id: string, format: import('./score.js').Format}[]}[]} blocks
+ * @param {CourtEvent[]} events in the order in which they arrived
+ * @returns {SessionView}
+ */
+export function foldSession(blocks, events) {
+  const counted = counting(events);
+  /** @type {SessionView} */
+  const session = {
+    games: new Map(),
+    current: null,
+    starts: new Map(),
+    ends: new Map(),
+    counts: new Map(),
+    conditions: null,
+    efforts: new Map(),
+    end: null,
+    counted,
+  };
+  /** @type {Map<string, CourtEvent[]>} */
+  const byGame = new Map();
+  for (const event of counted) {
+    if (event.game) {
+      const own = byGame.get(event.game);
+      own ? own.push(event) : byGame.set(event.game, [event]);
+    }
+    take(session, event);
+  }
+  for (const game of blocks.flatMap((block) => block.games)) {
+    session.games.set(game.id, foldGame(game.format, byGame.get(game.id) ?? []));
+  }
+  return session;
+}
+
+/** @param {SessionView} session @param {CourtEvent} event */
+function take(session, event) {
+  if (event.type === 'block-started' && event.block) {
+    session.current = event.block;
+    if (!session.starts.has(event.block)) {
+      session.starts.set(event.block, event);
+    }
+  } else if (event.type === 'block-ended' && event.block) {
+    session.ends.set(event.block, event);
+    session.current = session.current === event.block ? null : session.current;
+  } else if (event.type === 'yardstick') {
+    session.counts.set(`${event.block} ${event.player}`, event);
+  } else if (event.type === 'conditions') {
+    session.conditions = event;
+  } else if (event.type === 'effort' && event.player) {
+    session.efforts.set(event.player, event);
+  } else if (event.type === 'session-ended') {
+    session.end = event;
+  }
+}

@@ -1,0 +1,75 @@
+// The sound at the end of a timed block, and a screen that stays on.
+
+/** @typedef {import('./model.js').Scene} Scene */
+
+const MINUTE_MS = 60000;
+const BLASTS = [0, 0.45, 0.9];
+
+/**
+ * Blows when the time of a block is over. The blast is laid into the sound system's own clock as
+ * soon as the block runs, so that it also comes while the page sleeps.
+ */
+export class Horn {
+  constructor() {
+    /** @type {AudioContext|null} */
+    this.audio = null;
+    /** @type {OscillatorNode[]} */
+    this.laid = [];
+    this.laidFor = '';
+  }
+
+  /** A tap allows sound. */
+  wake() {
+    this.audio ??= 'AudioContext' in globalThis ? new AudioContext() : null;
+    if (this.audio?.state === 'suspended') {
+      this.audio.resume();
+    }
+  }
+
+  /** Lays the blast for the block that is on, and takes an old one away. @param {Scene} scene */
+  listen(scene) {
+    const block = scene.plan.blocks.find((each) => each.id === scene.session.current);
+    const started = block ? scene.session.starts.get(block.id) : undefined;
+    const byClock = block && (block.games.length === 0 || block.end === 'BY_CLOCK');
+    const wanted = byClock && started && block.kind !== 'YARDSTICK'
+      ? `${started.id} ${started.at + block.minutes * MINUTE_MS}` : '';
+    if (wanted === this.laidFor || !this.audio) {
+      return;
+    }
+    this.laid.forEach((sound) => sound.stop());
+    this.laid = [];
+    this.laidFor = wanted;
+    const left = wanted ? Number(wanted.split(' ')[1]) - Date.now() : 0;
+    if (left > 0) {
+      this.lay(this.audio, left / 1000);
+    }
+  }
+
+  /** @param {AudioContext} audio @param {number} seconds from now */
+  lay(audio, seconds) {
+    for (const blast of BLASTS) {
+      const sound = audio.createOscillator();
+      const volume = audio.createGain();
+      sound.type = 'square';
+      sound.frequency.value = 660;
+      volume.gain.value = 0.4;
+      sound.connect(volume).connect(audio.destination);
+      sound.start(audio.currentTime + seconds + blast);
+      sound.stop(audio.currentTime + seconds + blast + 0.3);
+      this.laid.push(sound);
+    }
+  }
+}
+
+/** Keeps the screen on where the browser allows it: over TLS or on this computer. */
+export function keepAwake() {
+  const ask = () => {
+    if (document.visibilityState === 'visible' && 'wakeLock' in navigator) {
+      navigator.wakeLock.request('screen').catch(() => {
+        // Refused, for example at a low battery: the screen follows the phone's own setting.
+      });
+    }
+  };
+  document.addEventListener('visibilitychange', ask);
+  ask();
+}

@@ -1,0 +1,110 @@
+// What surrounds every view: the bar on top, the way home, the row of what can be done next.
+
+import { el } from '../dom.js';
+import { clock } from '../clock.js';
+import { names, undoable, written } from '../model.js';
+
+/** @typedef {import('../model.js').Scene} Scene */
+
+/** @param {Scene} scene @param {import('../sync.js').Way} way */
+export function bar(scene, way) {
+  const { blocks } = scene.plan;
+  const number = scene.block ? blocks.indexOf(scene.block) + 1 : null;
+  return el('header.bar', {},
+    el('button.bar-block', { 'data-act': 'sheet', 'data-sheet': 'blocks' },
+      el('span.bar-count', {}, number ? `${number} of ${blocks.length}` : 'End'),
+      ' ', el('span.bar-title', {}, scene.block?.title ?? scene.plan.name)),
+    hornIn(scene),
+    wayHome(way),
+    el('button.bar-more', { 'data-act': 'sheet', 'data-sheet': 'more' }, 'More'));
+}
+
+/** The time left in games that end by the horn. @param {Scene} scene */
+function hornIn(scene) {
+  const { block } = scene;
+  return block && block.end === 'BY_CLOCK' && block.games.length > 0 && scene.isOn()
+    ? el('span.bar-way', { role: 'timer', 'data-key': 'horn' },
+      clock(scene, block, Date.now()).text)
+    : null;
+}
+
+/** A quiet sign of what is not home yet. @param {import('../sync.js').Way} way */
+function wayHome(way) {
+  const words = way.unsent > 0 ? `${way.unsent} unsent` : '';
+  return el('span.bar-way', { role: 'status', 'data-unsent': way.unsent }, words);
+}
+
+/** Things that need a word: not let in, refused scores. */
+/** @param {import('../sync.js').Way} way @param {boolean} coach */
+export function notices(way, coach) {
+  const found = [];
+  if (way.state === 'closed') {
+    found.push(el('div.notice', { role: 'alert' },
+      el('p', {}, 'This phone is not let in any more. Scores stay here until it is. '
+        + (coach ? 'Sign in again in another tab.' : 'Scan the code of the session again.'))));
+  }
+  if (way.refused.length > 0) {
+    found.push(el('div.notice', { role: 'alert' },
+      el('p', {}, way.refused[way.refused.length - 1]),
+      el('button.button', { 'data-act': 'forget-refusals' }, 'Understood')));
+  }
+  return found;
+}
+
+/** Undo, always in the same place, saying what it takes back. @param {Scene} scene */
+export function undoButton(scene) {
+  const last = undoable(scene);
+  return el('button.act', { 'data-act': 'undo', disabled: last === null, 'data-key': 'undo' },
+    el('span.act-word', {}, 'Undo'), last ? el('span.act-what', {}, last.words) : '');
+}
+
+/** What leads on: the next game on this lane, else the next block. @param {Scene} scene */
+export function onward(scene) {
+  const following = scene.nextOnLane();
+  if (scene.game && scene.isOver(scene.game) && following) {
+    return leading('next-game', 'Next game', `${names(following, 'A')} – ${names(following, 'B')}`);
+  }
+  const block = scene.next();
+  if (!scene.isOn()) {
+    return leading('start-block', 'Start', scene.block?.title ?? '');
+  }
+  const done = scene.openGames().length === 0;
+  return leading(block ? 'next-block' : 'to-end', 'Next', block?.title ?? 'Effort and end', done);
+}
+
+/** @param {string} act @param {string} word @param {string} what @param {boolean} [now] */
+function leading(act, word, what, now = true) {
+  return el(now ? 'button.act.act-on.act-now' : 'button.act.act-on',
+    { 'data-act': act, 'data-key': 'onward' },
+    el('span.act-word', {}, word), el('span.act-what', {}, what));
+}
+
+/** What was just done, for the ear and the eye. @param {Scene} scene */
+export function said(scene) {
+  return el('p.unseen', { role: 'status', 'data-key': 'said' }, scene.choice.said);
+}
+
+/** A sheet over the page. @param {string} title @param {(Node|null|false)[]} content */
+export function sheet(title, content) {
+  return el('dialog.sheet', { 'aria-label': title, 'data-key': 'sheet' },
+    el('div.sheet-head', {},
+      el('h2', {}, title),
+      el('button.button', { 'data-act': 'close' }, 'Close')),
+    el('div.sheet-body', {}, content.filter((node) => node instanceof Node)));
+}
+
+/** One line about a game that is over or not. @param {Scene} scene
+ * @param {import('../model.js').GamePlan} game */
+export function standing(scene, game) {
+  const view = scene.view(game);
+  switch (view.status) {
+    case 'PLAYED_OUT':
+      return written(view.score);
+    case 'TIME_CALLED':
+      return `${written(view.score)} time`;
+    case 'RUNNING':
+      return `${written(view.score)} …`;
+    default:
+      return '–';
+  }
+}
