@@ -15,6 +15,7 @@ import rallywright.engine.drill.DrillSide;
 import rallywright.engine.drill.Layout;
 import rallywright.engine.drill.Role;
 import rallywright.engine.drill.Yardstick;
+import rallywright.engine.quantity.Length;
 import rallywright.engine.score.Side;
 import rallywright.paper.sheet.Mark;
 
@@ -32,6 +33,12 @@ public final class CourtDrawing {
 
   /** From the middle of a block to the word beyond it. */
   private static final double WORD_BEYOND = 2.9;
+
+  /** Where net and kitchen are named, in feet: in the half of the near kitchen without a player. */
+  private static final double WORDS_OUT = 5.8;
+
+  private static final double NET_WORD_DOWN = 2.8;
+  private static final double KITCHEN_WORD_DOWN = 5.5;
 
   private final List<Polygon> areas = new ArrayList<>();
   private final List<Play> plays = new ArrayList<>();
@@ -120,9 +127,9 @@ public final class CourtDrawing {
   }
 
   private static String place(DrillSide side, Lane lane) {
-    double feet = side.stands().get(0).in(lane.direction()).fromNet().feet();
+    Length fromNet = side.stands().get(0).in(lane.direction()).fromNet();
     String role = side.role() == Role.EVEN ? "one player" : side.role().words();
-    return "%s, %s ft from the net".formatted(role, CourtInk.text("%s", feet).replace(".00", ""));
+    return "%s, %s from the net".formatted(role, fromNet.inFeet());
   }
 
   private static CourtPoint middle(Polygon area) {
@@ -154,9 +161,9 @@ public final class CourtDrawing {
       play.far().ifPresent(far -> figure(ink, far, detail));
     }
     if (detail == Detail.LABELLED && nearHalves.size() == 1) {
-      double free = nearHalves.get(0) == CourtHalf.EVEN ? -1 : 1;
-      ink.word(free * CourtInk.HALF_WIDTH / 2, CourtInk.KITCHEN / 2 + 1.2, "kitchen");
-      ink.word(free * CourtInk.HALF_WIDTH / 2, 2.1, "net");
+      double free = nearHalves.get(0) == CourtHalf.EVEN ? -WORDS_OUT : WORDS_OUT;
+      ink.word(free, NET_WORD_DOWN, "net");
+      ink.word(free, KITCHEN_WORD_DOWN, "kitchen");
     }
     return opening(detail) + ink.shapes() + "</svg>";
   }

@@ -19,15 +19,15 @@ final class CourtInk {
 
   static final double HALF_WIDTH = Court.HALF_WIDTH.feet();
   static final double HALF_LENGTH = Court.HALF_LENGTH.feet();
-  static final double KITCHEN = Court.KITCHEN_DEPTH.feet();
+  private static final double KITCHEN = Court.KITCHEN_DEPTH.feet();
 
   private static final double NET_REACH = Court.BETWEEN_POSTS.feet() / 2;
   private static final double HATCH_STEP = 1.3;
   private static final double BLOCK = 2.2;
   private static final double ARROW = 1.5;
 
-  /** Lines are drawn twice as wide as on a court (2 in), or they would vanish on paper. */
-  private static final double LINE = 2 * Court.LINE_WIDTH.feet();
+  /** Lines are drawn half as wide again as on a court (2 in), or they would vanish on paper. */
+  private static final double LINE = 1.5 * Court.LINE_WIDTH.feet();
 
   private final StringBuilder shapes = new StringBuilder();
 

@@ -1,11 +1,14 @@
 package rallywright.web.drills;
 
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import rallywright.engine.court.Direction;
 import rallywright.engine.court.HalfArea;
@@ -16,6 +19,7 @@ import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillSide;
 import rallywright.engine.drill.Feed;
 import rallywright.engine.drill.Layout;
+import rallywright.engine.drill.Role;
 import rallywright.engine.drill.Serving;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.drill.SkillWeights;
@@ -46,7 +50,9 @@ final class DrillWords {
     facts.put("Place", drill.progression().words());
     drill.layout().ifPresent(layout -> facts.put("Players", layout.players() + " on a lane"));
     if (!drill.directions().isEmpty()) {
-      facts.put("Directions", words(drill.directions(), Direction::words));
+      facts.put(
+          "Directions",
+          drill.directions().stream().map(Direction::words).collect(Collectors.joining("; ")));
     }
     facts.put("Work", drill.intensity().words());
     if (!drill.demands().isEmpty()) {
@@ -95,8 +101,8 @@ final class DrillWords {
   private static String feeder(DrillForm.Scored game) {
     Feed.By by = game.feed().by();
     return switch (by) {
-      case FIRST_ROLE -> "always by the " + game.layout().sides().a().role().words();
-      case SECOND_ROLE -> "always by the " + game.layout().sides().b().role().words();
+      case FIRST_ROLE -> "always by " + player(game.layout().sides().a().role());
+      case SECOND_ROLE -> "always by " + player(game.layout().sides().b().role());
       case RALLY_WINNER, IN_TURN, SERVER -> "by " + by.words();
     };
   }
@@ -106,11 +112,19 @@ final class DrillWords {
       return "both win as many rallies, because both do the same";
     }
     double chance = game.advantage().chanceBetweenEquals();
-    return "the %s wins about %d rallies in 20 (%s; your club's scores correct it)"
+    return "%s wins about %d rallies in 20 (%s; your club's scores correct it)"
         .formatted(
-            game.layout().sides().a().role().words(),
+            player(game.layout().sides().a().role()),
             Math.round(chance * 20),
             game.advantage().source().words());
+  }
+
+  private static String player(Role role) {
+    return switch (role) {
+      case UP, MID, BACK -> "the " + role.words() + " player";
+      case EVEN -> "either player";
+      case SERVER, RECEIVER -> "the " + role.words();
+    };
   }
 
   /** What a role may do. */
@@ -172,8 +186,7 @@ final class DrillWords {
     return String.valueOf(Math.round(drill.minutes().orElse(0)));
   }
 
-  private static <T> String words(
-      java.util.Collection<T> values, java.util.function.Function<T, String> word) {
+  private static <T> String words(Collection<T> values, Function<T, String> word) {
     return values.stream().map(word).collect(Collectors.joining(", "));
   }
 
@@ -181,6 +194,6 @@ final class DrillWords {
   static Set<Skill> skills(List<Drill> drills) {
     return drills.stream()
         .flatMap(drill -> drill.skills().stream())
-        .collect(Collectors.toCollection(() -> java.util.EnumSet.noneOf(Skill.class)));
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Skill.class)));
   }
 }
