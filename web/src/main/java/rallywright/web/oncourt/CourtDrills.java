@@ -1,16 +1,17 @@
 package rallywright.web.oncourt;
 
-import java.util.Optional;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import rallywright.catalogue.Catalogue;
 import rallywright.paper.DrillBook;
 
-/** Where drills are looked up. */
+/** Where drills are looked up: the catalogue that ships. */
 @Configuration
 class CourtDrills {
 
   @Bean
   DrillBook drillBook() {
-    return new DrillBook(key -> Optional.empty(), key -> Optional.empty());
+    Catalogue shipped = Catalogue.shipped();
+    return new DrillBook(shipped::drill, shipped::yardstick);
   }
 }

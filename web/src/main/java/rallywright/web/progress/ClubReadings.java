@@ -1,0 +1,62 @@
+package rallywright.web.progress;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.stereotype.Component;
+import rallywright.catalogue.Catalogue;
+import rallywright.engine.reading.ClubHistory;
+import rallywright.engine.reading.ClubReading;
+import rallywright.engine.session.Session;
+import rallywright.store.ClubStore;
+import rallywright.web.oncourt.OpenSession;
+import rallywright.web.oncourt.SessionDesk;
+
+/** What the club's scores say today; read anew only when something was stored since. */
+@Component
+public final class ClubReadings {
+
+  private final ClubStore store;
+  private final SessionDesk desk;
+  private final Clock clock;
+  private final Catalogue catalogue = Catalogue.shipped();
+  private @Nullable Kept kept;
+
+  private record Kept(long revision, LocalDate day, ClubReading reading) {}
+
+  @Autowired
+  ClubReadings(ClubStore store, SessionDesk desk) {
+    this.store = store;
+    this.desk = desk;
+    this.clock = Clock.system(ZoneId.systemDefault());
+  }
+
+  /** The reading of this moment. */
+  public synchronized ClubReading now() {
+    LocalDate today = LocalDate.now(clock);
+    long revision = store.revision();
+    Kept last = kept;
+    if (last == null || last.revision() != revision || !last.day().equals(today)) {
+      last = new Kept(revision, today, read(today));
+      kept = last;
+    }
+    return last.reading();
+  }
+
+  private ClubReading read(LocalDate today) {
+    return ClubReading.of(
+        new ClubHistory(
+            store.players().all(),
+            catalogue.drills(),
+            catalogue.yardsticks(),
+            desk.all().stream()
+                .filter(session -> !session.date().isAfter(today))
+                .map(Session::id)
+                .flatMap(id -> desk.find(id).stream())
+                .map(OpenSession::progress)
+                .toList(),
+            today));
+  }
+}

@@ -1,0 +1,36 @@
+package rallywright.web.progress;
+
+import rallywright.engine.drill.Skill;
+import rallywright.engine.reading.SkillReading;
+import rallywright.web.page.Estimate;
+
+/**
+ * One skill on a player's page.
+ *
+ * @param name the skill in words
+ * @param enough whether more can be said than "too early to tell"
+ * @param estimate the bar with its sentence
+ * @param change whether it changed, may be empty
+ * @param course the weeks as a picture
+ */
+public record SkillLine(
+    String name, boolean enough, Estimate estimate, String change, CoursePicture course) {
+
+  /** The scale that all skills share, so that bars can be compared. */
+  static final Estimate.Scale SHARES = new Estimate.Scale(0.1, 0.9, "1 in 10", "9 in 10");
+
+  static SkillLine of(SkillReading reading) {
+    Skill skill = reading.skill();
+    return new SkillLine(
+        skill.words(),
+        reading.enough(),
+        new Estimate(
+            SHARES,
+            reading.lowShare(),
+            reading.share(),
+            reading.highShare(),
+            SkillWords.standing(reading)),
+        SkillWords.change(reading),
+        CoursePicture.of(reading));
+  }
+}
