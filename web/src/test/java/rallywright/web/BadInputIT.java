@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
@@ -11,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.AgeGroup;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.GroupId;
@@ -20,6 +23,12 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.club.Venue;
 import rallywright.engine.club.VenueId;
+import rallywright.engine.plan.BlockId;
+import rallywright.engine.plan.BlockTime;
+import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreAddress;
 
@@ -42,6 +51,9 @@ class BadInputIT {
     beside.players().save(player("wim", "Wim", Standing.WALK_IN));
     beside.groups().save(new Group(new GroupId("g1"), "Tuesday", Set.of()));
     beside.venues().save(new Venue(new VenueId("v1"), "Hall", 2, Venue.Setting.INDOOR, "", "", 0));
+    Session tuesday = session();
+    beside.sessions().save(tuesday);
+    beside.sessions().saveTemplate("Usual", tuesday.plan());
   }
 
   @AfterAll
@@ -69,7 +81,31 @@ class BadInputIT {
         beside.players().all(),
         beside.groups().all(),
         beside.venues().all(),
+        beside.sessions().all(),
+        beside.sessions().templates(),
         beside.settings().all());
+  }
+
+  private static Session session() {
+    PlannedBlock warm =
+        new PlannedBlock(
+            new BlockId("warm"),
+            PlannedBlock.Kind.WARM_UP,
+            Catalogue.shipped().drills().get(0).key(),
+            PlannedBlock.End.BY_CLOCK,
+            new BlockTime(5, 0),
+            List.of(),
+            List.of(),
+            "Getting warm.");
+    return new Session(
+        new SessionId("tuesday"),
+        "Tuesday",
+        LocalDate.of(2030, 5, 14),
+        LocalTime.of(18, 30),
+        null,
+        null,
+        new SessionPlan(60, 1, List.of(new PlayerId("ada"), new PlayerId("bo")), List.of(warm)),
+        Session.State.PLANNED);
   }
 
   private static Player player(String id, String name, Standing standing) {

@@ -53,9 +53,21 @@ final class CoachBrowser {
             .POST(HttpRequest.BodyPublishers.ofString(fields)));
   }
 
+  /** Downloads a file. */
+  HttpResponse<byte[]> getBytes(String path) {
+    return send(
+        HttpRequest.newBuilder(URI.create(address + path)).GET(),
+        HttpResponse.BodyHandlers.ofByteArray());
+  }
+
   HttpResponse<String> send(HttpRequest.Builder request) {
+    return send(request, HttpResponse.BodyHandlers.ofString());
+  }
+
+  private <T> HttpResponse<T> send(
+      HttpRequest.Builder request, HttpResponse.BodyHandler<T> handler) {
     try {
-      return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+      return client.send(request.build(), handler);
     } catch (IOException failed) {
       throw new IllegalStateException(failed);
     } catch (InterruptedException stopped) {

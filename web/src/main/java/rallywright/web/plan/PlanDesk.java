@@ -125,6 +125,10 @@ class PlanDesk {
     for (PlannedBlock block : template.blocks()) {
       if (!block.games().isEmpty()) {
         plan = withTemplateBlock(editor, plan, block);
+      } else if (block.kind() != PlannedBlock.Kind.WARM_UP) {
+        List<PlannedBlock> withBreak = new ArrayList<>(plan.blocks());
+        withBreak.add(block);
+        plan = plan.withBlocks(withBreak);
       }
     }
     return plan;

@@ -115,6 +115,12 @@ final class PlanPages {
     OpenSession open = open(id);
     FormReader in = FormReader.of(request);
     String name = in.text("template", "The template's name", Player.LONGEST_NAME);
+    if (!in.failed() && store.sessions().templates().containsKey(name)) {
+      in.problem(
+          "template",
+          "There is already a template named \"%s\". Maybe add a number."
+              .formatted(FormReader.echo(name)));
+    }
     if (in.failed()) {
       response.setStatus(UNPROCESSABLE);
       return show(open, in.form().problem("template"), request, model);

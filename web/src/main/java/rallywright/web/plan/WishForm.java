@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -110,12 +112,24 @@ final class WishForm {
               + " will be there. Maybe tick who comes, or add a walk-in by name.");
     }
     Optional<SessionPlan> template = template(in);
+    refuseUnknown(in, "venue", "The venue", venues());
+    refuseUnknown(in, "group", "The group", groups());
     if (in.failed() || date == null || start == null) {
       return null;
     }
     return new Wished(
         name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage,
         template);
+  }
+
+  private static void refuseUnknown(
+      FormReader in, String field, String what, Map<String, String> offered) {
+    if (!offered.containsKey(in.raw(field))) {
+      in.problem(
+          field,
+          "%s (%s) is not there any more. Maybe load the page again."
+              .formatted(what, FormReader.echo(in.raw(field))));
+    }
   }
 
   private static @Nullable LocalDate date(FormReader in) {
@@ -162,9 +176,16 @@ final class WishForm {
 
   private List<Player> walkIns(FormReader in) {
     List<Player> walkIns = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
+    store.players().all().forEach(player -> taken.add(folded(player.name())));
     for (String part : in.line("walkIns", "The walk-ins", 400).split(",", -1)) {
       String name = part.strip();
-      if (!name.isEmpty()) {
+      if (!name.isEmpty() && !taken.add(folded(name))) {
+        in.problem(
+            "walkIns",
+            "There is already a player named \"%s\". Maybe tick the name in the list."
+                .formatted(FormReader.echo(name)));
+      } else if (!name.isEmpty()) {
         Player fresh =
             in.built(
                 "walkIns",
@@ -184,6 +205,10 @@ final class WishForm {
       }
     }
     return walkIns;
+  }
+
+  private static String folded(String name) {
+    return name.strip().toLowerCase(Locale.ROOT);
   }
 
   private Optional<SessionPlan> template(FormReader in) {

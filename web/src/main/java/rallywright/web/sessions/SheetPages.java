@@ -24,6 +24,8 @@ import rallywright.web.ServerSettings;
 import rallywright.web.oncourt.CourtAccess;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.FormReader;
+import rallywright.web.page.NotHere;
 
 /** The court sheet as PDF. */
 @Controller
@@ -64,7 +66,14 @@ final class SheetPages {
     }
     OpenSession open = desk.find(new SessionId(id)).orElseThrow(SessionPages::notHere);
     PaperSize size =
-        paper.toLowerCase(Locale.ROOT).equals("letter") ? PaperSize.LETTER : PaperSize.A4;
+        switch (paper.toLowerCase(Locale.ROOT)) {
+          case "a4" -> PaperSize.A4;
+          case "letter" -> PaperSize.LETTER;
+          default ->
+              throw new NotHere(
+                  "The paper (%s) must be a4 or letter. Maybe a4."
+                      .formatted(FormReader.echo(paper)));
+        };
     Origin origin = settings.mode() == ServerSettings.Mode.DEMO ? Origin.DEMO : Origin.OWN_CLUB;
     byte[] pdf =
         CourtSheet.pdf(
