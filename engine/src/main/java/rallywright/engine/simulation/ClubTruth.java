@@ -19,8 +19,8 @@ import rallywright.engine.score.Side;
  * The truth behind an invented club's scores: skills of players, and what each drill favours.
  *
  * @param skills the players' true skills this week
- * @param effects the true advantage of each drill's first role and the true difficulty of each yardstick,
- *     in log odds; a drill missing here favours nobody
+ * @param effects the true advantage of each drill's first role and the true difficulty of each
+ *     yardstick, in log odds; a drill missing here favours nobody
  */
 public record ClubTruth(TrueSkills skills, Map<DrillKey, Double> effects) {
 
