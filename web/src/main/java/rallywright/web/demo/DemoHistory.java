@@ -81,6 +81,11 @@ final class DemoHistory {
     return new DemoHistory(people, catalogue, zone, random);
   }
 
+  /** Who is in the club. */
+  InventedPeople people() {
+    return people;
+  }
+
   /** What is true now. */
   ClubTruth truth() {
     return truth;
