@@ -20,6 +20,13 @@ final class CourtPhone {
     page.locator(".bar").waitFor();
   }
 
+  /** The phone of a coach who is signed in already. */
+  CourtPhone(Page signedIn, String address, String session) {
+    page = signedIn;
+    page.navigate(address + "/court/" + session);
+    page.locator(".bar").waitFor();
+  }
+
   /** Shows a block and starts it. */
   void start(String block) {
     tap("sheet", "[data-sheet=blocks]");

@@ -1,0 +1,139 @@
+package rallywright.web.plan;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import rallywright.engine.club.Group;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.plan.PlanAnswer;
+import rallywright.engine.plan.PlanProblem;
+import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.plan.SessionPlanner;
+import rallywright.engine.plan.SessionWish;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionId;
+import rallywright.store.ClubStore;
+import rallywright.web.page.Confirmation;
+import rallywright.web.page.Form;
+import rallywright.web.page.FormReader;
+import rallywright.web.page.PageFrame;
+import rallywright.web.page.PageFrames;
+
+/** A new session: what the coach wishes for, and the plan that one click makes of it. */
+@Controller
+final class NewSessionPages {
+
+  private static final int UNPROCESSABLE = 422;
+
+  private final ClubStore store;
+  private final PlanDesk desk;
+  private final PageFrames frames;
+  private final WishForm wishes;
+
+  NewSessionPages(ClubStore store, PlanDesk desk, PageFrames frames) {
+    this.store = store;
+    this.desk = desk;
+    this.frames = frames;
+    this.wishes = new WishForm(store);
+  }
+
+  @GetMapping("/sessions/new")
+  String blank(HttpServletRequest request, Model model) {
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    String group = request.getParameter("group") == null ? "" : request.getParameter("group");
+    Optional<Group> chosen =
+        store.groups().all().stream().filter(g -> g.id().value().equals(group)).findFirst();
+    String[] ticked =
+        wishes.offered().stream()
+            .map(Player::id)
+            .filter(id -> chosen.isPresent() && chosen.get().members().contains(id))
+            .map(PlayerId::value)
+            .toArray(String[]::new);
+    Form form =
+        Form.empty()
+            .with("name", chosen.map(Group::name).orElse("Session"))
+            .with("date", today.toString())
+            .with("start", "18:00")
+            .with("minutes", "90")
+            .with("courts", "1")
+            .with("coverage", "FULL")
+            .with("group", group)
+            .with("who", ticked);
+    return show(form, List.of(), request, model);
+  }
+
+  @PostMapping("/sessions/new")
+  String plan(
+      HttpServletRequest request,
+      HttpServletResponse response,
+      RedirectAttributes redirect,
+      Model model) {
+    FormReader in = FormReader.of(request);
+    WishForm.Wished wished = wishes.read(in);
+    if (wished == null) {
+      response.setStatus(UNPROCESSABLE);
+      return show(in.form(), List.of(), request, model);
+    }
+    Outcome outcome = store.inOneStep(() -> planned(wished));
+    if (!outcome.refused().isEmpty()) {
+      response.setStatus(UNPROCESSABLE);
+      return show(in.form(), outcome.refused(), request, model);
+    }
+    Confirmation.say(redirect, "The plan is ready. Change anything; the clock answers at once.");
+    return "redirect:/sessions/" + outcome.session() + "/plan";
+  }
+
+  /** The id of the stored session, or why nothing was stored. */
+  private record Outcome(String session, List<String> refused) {}
+
+  private Outcome planned(WishForm.Wished wished) {
+    SessionWish wish =
+        SessionWish.of(wished.minutes(), wished.courts()).withCoverage(wished.coverage());
+    List<PlayerId> present = new ArrayList<>(wished.present());
+    wished.walkIns().forEach(player -> present.add(player.id()));
+    PlanProblem problem = desk.problem(present, wished.walkIns(), wish);
+    PlanAnswer answer = SessionPlanner.plan(problem);
+    if (answer instanceof PlanAnswer.Refused refused) {
+      return new Outcome("", refused.sentences());
+    }
+    SessionPlan plan = ((PlanAnswer.Planned) answer).plan();
+    if (wished.template().isPresent()) {
+      plan = desk.fromTemplate(problem, plan, wished.template().get());
+    }
+    wished.walkIns().forEach(store.players()::save);
+    Session session =
+        new Session(
+            new SessionId(store.freshId()),
+            wished.name(),
+            wished.date(),
+            wished.start(),
+            wished.venue(),
+            wished.group(),
+            plan,
+            Session.State.PLANNED);
+    store.sessions().save(session);
+    desk.keepCoverage(session, wished.coverage());
+    return new Outcome(session.id().value(), List.of());
+  }
+
+  private String show(Form form, List<String> refused, HttpServletRequest request, Model model) {
+    model.addAttribute("frame", frames.frame("Plan a session", PageFrame.Part.SESSIONS, request));
+    model.addAttribute("form", form);
+    model.addAttribute("refused", refused);
+    model.addAttribute("players", wishes.players());
+    model.addAttribute("venues", wishes.venues());
+    model.addAttribute("groups", wishes.groups());
+    model.addAttribute("templates", wishes.templates());
+    return "plan/new";
+  }
+}

@@ -1,0 +1,155 @@
+package rallywright.web.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.springframework.stereotype.Component;
+import rallywright.catalogue.Catalogue;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.plan.Attendee;
+import rallywright.engine.plan.BlockId;
+import rallywright.engine.plan.Coverage;
+import rallywright.engine.plan.Line;
+import rallywright.engine.plan.PlanCheck;
+import rallywright.engine.plan.PlanEdit;
+import rallywright.engine.plan.PlanEditor;
+import rallywright.engine.plan.PlanKnowledge;
+import rallywright.engine.plan.PlanProblem;
+import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.plan.SessionWish;
+import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.reading.ClubReading;
+import rallywright.engine.session.GameProgress;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionProgress;
+import rallywright.store.ClubStore;
+import rallywright.web.progress.ClubReadings;
+
+/** Joins who is there, what their scores say and the drills into a problem for the planner. */
+@Component
+class PlanDesk {
+
+  private static final String COVERAGE = "plan.coverage.";
+
+  private final ClubStore store;
+  private final ClubReadings readings;
+  private final Catalogue catalogue = Catalogue.shipped();
+
+  PlanDesk(ClubStore store, ClubReadings readings) {
+    this.store = store;
+    this.readings = readings;
+  }
+
+  List<Drill> drills() {
+    return catalogue.drills();
+  }
+
+  Optional<Drill> drill(PlannedBlock block) {
+    return catalogue.drill(block.drill());
+  }
+
+  /**
+   * Everything that a plan for these players is made from.
+   *
+   * @param present who is there, walk-ins included
+   * @param walkIns those of them who are not stored yet
+   * @param wish what the coach asks for
+   */
+  PlanProblem problem(List<PlayerId> present, List<Player> walkIns, SessionWish wish) {
+    ClubReading reading = readings.now();
+    List<Attendee> attendees = new ArrayList<>();
+    for (PlayerId id : present) {
+      store.players().find(id).ifPresent(player -> attendees.add(attendee(player, reading)));
+    }
+    for (Player walkIn : walkIns) {
+      PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
+      attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
+    }
+    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
+    return new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
+  }
+
+  private static Attendee attendee(Player player, ClubReading reading) {
+    return new Attendee(player.id(), reading.standing(player.id()), player.limits());
+  }
+
+  /** The problem behind a stored session. */
+  PlanProblem problem(Session session) {
+    return problem(session.plan().present(), List.of(), wish(session));
+  }
+
+  SessionWish wish(Session session) {
+    Coverage coverage =
+        store.settings().get(COVERAGE + session.id()).map(Coverage::valueOf).orElse(Coverage.FULL);
+    return SessionWish.of(session.plan().minutes(), session.plan().courts()).withCoverage(coverage);
+  }
+
+  void keepCoverage(Session session, Coverage coverage) {
+    store.settings().put(COVERAGE + session.id(), coverage.name());
+  }
+
+  PlanCheck check(Session session) {
+    return PlanEditor.of(problem(session)).check(session.plan());
+  }
+
+  /** The blocks that were begun or hold a score; they may not be changed any more. */
+  static Set<BlockId> touched(SessionProgress progress) {
+    Set<BlockId> touched = new HashSet<>();
+    for (PlannedBlock block : progress.session().plan().blocks()) {
+      boolean scored =
+          block.games().stream()
+              .flatMap(game -> progress.game(game.id()).stream())
+              .anyMatch(game -> game.status() != GameProgress.Status.NOT_BEGUN);
+      if (scored
+          || progress.startedAt(block.id()).isPresent()
+          || !progress.yardsticks(block.id()).isEmpty()) {
+        touched.add(block.id());
+      }
+    }
+    return touched;
+  }
+
+  /** The blocks of a template with today's players: warm-ups of the plan, then its drills. */
+  SessionPlan fromTemplate(PlanProblem problem, SessionPlan planned, SessionPlan template) {
+    PlanEditor editor = PlanEditor.of(problem);
+    SessionPlan plan =
+        planned.withBlocks(
+            planned.blocks().stream()
+                .filter(block -> block.kind() == PlannedBlock.Kind.WARM_UP)
+                .toList());
+    for (PlannedBlock block : template.blocks()) {
+      if (!block.games().isEmpty()) {
+        plan = withTemplateBlock(editor, plan, block);
+      }
+    }
+    return plan;
+  }
+
+  private static SessionPlan withTemplateBlock(
+      PlanEditor editor, SessionPlan plan, PlannedBlock block) {
+    Line line = Line.of(block.games().get(0).place().lane());
+    PlanEdit added = editor.add(plan, block.drill(), line, plan.blocks().size());
+    if (!(added instanceof PlanEdit.Changed first)) {
+      return plan;
+    }
+    SessionPlan grown = first.plan();
+    int place = grown.blocks().size() - 1;
+    while (turns(grown.blocks().get(place)) < turns(block)) {
+      PlanEdit more = editor.moreGames(grown, grown.blocks().get(place).id());
+      if (!(more instanceof PlanEdit.Changed changed)) {
+        return grown;
+      }
+      grown = changed.plan();
+    }
+    return grown;
+  }
+
+  static int turns(PlannedBlock block) {
+    return block.games().stream().mapToInt(game -> game.turn()).max().orElse(0);
+  }
+}

@@ -1,0 +1,179 @@
+package rallywright.web.plan;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import rallywright.engine.club.Player;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.plan.BlockId;
+import rallywright.engine.plan.PlanAnswer;
+import rallywright.engine.plan.PlanCheck;
+import rallywright.engine.plan.PlanEdit;
+import rallywright.engine.plan.PlanProblem;
+import rallywright.engine.plan.SessionPlanner;
+import rallywright.engine.session.Session;
+import rallywright.engine.session.SessionId;
+import rallywright.store.ClubStore;
+import rallywright.web.oncourt.OpenSession;
+import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.Confirmation;
+import rallywright.web.page.FormReader;
+import rallywright.web.page.NotHere;
+import rallywright.web.page.PageFrame;
+import rallywright.web.page.PageFrames;
+
+/** A session's plan: see it, change it by hand, plan it anew, keep it as a template. */
+@Controller
+final class PlanPages {
+
+  private static final int UNPROCESSABLE = 422;
+
+  private final ClubStore store;
+  private final SessionDesk sessions;
+  private final PlanDesk desk;
+  private final PageFrames frames;
+
+  PlanPages(ClubStore store, SessionDesk sessions, PlanDesk desk, PageFrames frames) {
+    this.store = store;
+    this.sessions = sessions;
+    this.desk = desk;
+    this.frames = frames;
+  }
+
+  @GetMapping("/sessions/{id}/plan")
+  String page(@PathVariable String id, HttpServletRequest request, Model model) {
+    return show(open(id), "", request, model);
+  }
+
+  /** One change by hand; a page that asks for a part gets the board alone. */
+  @PostMapping("/sessions/{id}/plan/change")
+  String change(
+      @PathVariable String id,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      Model model) {
+    FormReader in = FormReader.of(request);
+    OpenSession open = open(id);
+    Set<BlockId> touched = PlanDesk.touched(open.progress());
+    PlanEdit answer =
+        PlanChange.of(in, open.session(), touched).apply(desk.problem(open.session()));
+    if (answer instanceof PlanEdit.Refused refused) {
+      response.setStatus(isPart(request) ? 200 : UNPROCESSABLE);
+      return show(open, refused.sentence(), request, model);
+    }
+    store.sessions().save(open.session().withPlan(((PlanEdit.Changed) answer).plan()));
+    return isPart(request)
+        ? show(open(id), "", request, model)
+        : "redirect:/sessions/" + id + "/plan";
+  }
+
+  @PostMapping("/sessions/{id}/plan/anew")
+  String anew(
+      @PathVariable String id,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      RedirectAttributes redirect,
+      Model model) {
+    OpenSession open = open(id);
+    if (!PlanDesk.touched(open.progress()).isEmpty()) {
+      response.setStatus(UNPROCESSABLE);
+      return show(
+          open,
+          "Some of this session was played already; a new plan would lose its place. Maybe change"
+              + " the blocks that are still to come by hand.",
+          request,
+          model);
+    }
+    PlanProblem problem = desk.problem(open.session());
+    PlanAnswer answer = SessionPlanner.planAnew(problem, open.plan());
+    if (answer instanceof PlanAnswer.Refused refused) {
+      response.setStatus(UNPROCESSABLE);
+      return show(open, String.join(" ", refused.sentences()), request, model);
+    }
+    store.sessions().save(open.session().withPlan(((PlanAnswer.Planned) answer).plan()));
+    Confirmation.say(redirect, "Planned anew from what is known today.");
+    return "redirect:/sessions/" + id + "/plan";
+  }
+
+  @PostMapping("/sessions/{id}/plan/template")
+  String keep(
+      @PathVariable String id,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      RedirectAttributes redirect,
+      Model model) {
+    OpenSession open = open(id);
+    FormReader in = FormReader.of(request);
+    String name = in.text("template", "The template's name", Player.LONGEST_NAME);
+    if (in.failed()) {
+      response.setStatus(UNPROCESSABLE);
+      return show(open, in.form().problem("template"), request, model);
+    }
+    store.sessions().saveTemplate(name, open.plan());
+    Confirmation.say(redirect, "Kept as \"" + name + "\"; it is offered with the next session.");
+    return "redirect:/sessions/" + id + "/plan";
+  }
+
+  private static boolean isPart(HttpServletRequest request) {
+    return "true".equals(request.getHeader("HX-Request"));
+  }
+
+  private OpenSession open(String id) {
+    if (id.isBlank() || id.length() > SessionId.LONGEST) {
+      throw notHere();
+    }
+    return sessions.find(new SessionId(id)).orElseThrow(PlanPages::notHere);
+  }
+
+  private static NotHere notHere() {
+    return new NotHere("There is no such session. Maybe it was removed; look under Sessions.");
+  }
+
+  private String show(OpenSession open, String problem, HttpServletRequest request, Model model) {
+    Session session = open.session();
+    model.addAttribute("frame", frames.frame(session.name(), PageFrame.Part.SESSIONS, request));
+    model.addAttribute("session", session);
+    model.addAttribute("who", open.names().listed(session.plan().present()));
+    model.addAttribute("board", board(open, problem));
+    return isPart(request) ? "plan/board" : "plan/page";
+  }
+
+  private PlanBoard board(OpenSession open, String problem) {
+    PlanCheck check = desk.check(open.session());
+    Set<BlockId> touched = PlanDesk.touched(open.progress());
+    String coverage =
+        check.minutesByGroup().entrySet().stream()
+            .map(entry -> entry.getKey().words() + " " + Math.round(entry.getValue()) + " min")
+            .collect(Collectors.joining(", "));
+    return new PlanBoard(
+        open.session().id().value(),
+        PlanBlock.of(open, touched),
+        check.clock().words(),
+        check.clock().fits(),
+        coverage,
+        check.brokenRules().stream().map(PlanCheck.BrokenRule::sentence).toList(),
+        check.gapWords(),
+        problem,
+        offered(),
+        !touched.isEmpty());
+  }
+
+  private Map<String, String> offered() {
+    List<Drill> drills = desk.drills();
+    Map<String, String> names = new LinkedHashMap<>();
+    drills.stream()
+        .filter(drill -> drill.scored().isPresent())
+        .forEach(drill -> names.put(drill.key().value(), drill.name()));
+    return names;
+  }
+}

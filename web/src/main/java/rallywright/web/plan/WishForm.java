@@ -1,0 +1,216 @@
+package rallywright.web.plan;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import rallywright.engine.club.AgeGroup;
+import rallywright.engine.club.Group;
+import rallywright.engine.club.GroupId;
+import rallywright.engine.club.Hand;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Standing;
+import rallywright.engine.club.Venue;
+import rallywright.engine.club.VenueId;
+import rallywright.engine.plan.Coverage;
+import rallywright.engine.plan.SessionPlan;
+import rallywright.store.ClubStore;
+import rallywright.web.page.AllowedNumber;
+import rallywright.web.page.FormReader;
+
+/** Reads what a coach wishes for: when, where, who, how long. */
+final class WishForm {
+
+  private static final AllowedNumber MINUTES =
+      new AllowedNumber(
+          "The booked time",
+          SessionPlan.SHORTEST_MINUTES,
+          SessionPlan.LONGEST_MINUTES,
+          "Maybe 90.");
+  private static final AllowedNumber COURTS =
+      new AllowedNumber("The number of courts", 1, Venue.MOST_COURTS, "Maybe 1.");
+
+  private final ClubStore store;
+
+  WishForm(ClubStore store) {
+    this.store = store;
+  }
+
+  /** What was wished for; walk-ins are not stored yet. */
+  record Wished(
+      String name,
+      LocalDate date,
+      LocalTime start,
+      @Nullable VenueId venue,
+      @Nullable GroupId group,
+      List<PlayerId> present,
+      List<Player> walkIns,
+      int minutes,
+      int courts,
+      Coverage coverage,
+      Optional<SessionPlan> template) {}
+
+  /** Everybody who can be chosen, by name. */
+  List<Player> offered() {
+    return store.players().all().stream()
+        .filter(player -> Set.of(Standing.ACTIVE, Standing.WALK_IN).contains(player.standing()))
+        .sorted(Comparator.comparing(Player::name))
+        .toList();
+  }
+
+  Map<String, String> players() {
+    Map<String, String> names = new LinkedHashMap<>();
+    offered().forEach(player -> names.put(player.id().value(), player.name()));
+    return names;
+  }
+
+  Map<String, String> venues() {
+    Map<String, String> names = new LinkedHashMap<>();
+    names.put("", "not said");
+    store.venues().all().forEach(venue -> names.put(venue.id().value(), venue.name()));
+    return names;
+  }
+
+  Map<String, String> groups() {
+    Map<String, String> names = new LinkedHashMap<>();
+    names.put("", "mixed");
+    store.groups().all().forEach(group -> names.put(group.id().value(), group.name()));
+    return names;
+  }
+
+  Map<String, String> templates() {
+    Map<String, String> names = new LinkedHashMap<>();
+    names.put("", "a fresh plan");
+    store.sessions().templates().keySet().forEach(name -> names.put(name, name));
+    return names;
+  }
+
+  @Nullable Wished read(FormReader in) {
+    String name = in.text("name", "The session's name", Player.LONGEST_NAME);
+    LocalDate date = date(in);
+    LocalTime start = time(in);
+    int minutes = in.neededWhole("minutes", MINUTES);
+    int courts = in.neededWhole("courts", COURTS);
+    Coverage coverage = in.choice("coverage", "The coverage", Coverage.FULL);
+    List<PlayerId> present = present(in);
+    List<Player> walkIns = walkIns(in);
+    if (present.size() + walkIns.size() < 2) {
+      in.problem(
+          "who",
+          "A session needs at least 2 players, but "
+              + (present.size() + walkIns.size())
+              + " will be there. Maybe tick who comes, or add a walk-in by name.");
+    }
+    Optional<SessionPlan> template = template(in);
+    if (in.failed() || date == null || start == null) {
+      return null;
+    }
+    return new Wished(
+        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage,
+        template);
+  }
+
+  private static @Nullable LocalDate date(FormReader in) {
+    String text = in.raw("date").strip();
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException unreadable) {
+      in.problem(
+          "date",
+          "The day ("
+              + (text.isEmpty() ? "empty" : FormReader.echo(text))
+              + ") must be written as year-month-day. Maybe 2026-03-31.");
+      return null;
+    }
+  }
+
+  private static @Nullable LocalTime time(FormReader in) {
+    String text = in.raw("start").strip();
+    try {
+      return LocalTime.parse(text);
+    } catch (DateTimeException unreadable) {
+      in.problem(
+          "start",
+          "The start ("
+              + (text.isEmpty() ? "empty" : FormReader.echo(text))
+              + ") must be a time of day. Maybe 18:00.");
+      return null;
+    }
+  }
+
+  private List<PlayerId> present(FormReader in) {
+    Set<String> known = players().keySet();
+    List<PlayerId> present = new ArrayList<>();
+    for (String id : in.all("who")) {
+      if (!known.contains(id)) {
+        in.problem(
+            "who", "Somebody who was ticked is not on the list any more. Maybe load it again.");
+      } else if (present.stream().noneMatch(each -> each.value().equals(id))) {
+        present.add(new PlayerId(id));
+      }
+    }
+    return present;
+  }
+
+  private List<Player> walkIns(FormReader in) {
+    List<Player> walkIns = new ArrayList<>();
+    for (String part : in.line("walkIns", "The walk-ins", 400).split(",", -1)) {
+      String name = part.strip();
+      if (!name.isEmpty()) {
+        Player fresh =
+            in.built(
+                "walkIns",
+                () ->
+                    new Player(
+                        new PlayerId(store.freshId()),
+                        name,
+                        null,
+                        Hand.RIGHT,
+                        Set.of(),
+                        "",
+                        AgeGroup.ADULT,
+                        Standing.WALK_IN));
+        if (fresh != null) {
+          walkIns.add(fresh);
+        }
+      }
+    }
+    return walkIns;
+  }
+
+  private Optional<SessionPlan> template(FormReader in) {
+    String name = in.raw("template");
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<SessionPlan> found = Optional.ofNullable(store.sessions().templates().get(name));
+    if (found.isEmpty()) {
+      in.problem("template", "The template is not kept any more. Maybe choose a fresh plan.");
+    }
+    return found;
+  }
+
+  private @Nullable VenueId venue(FormReader in) {
+    return store.venues().all().stream()
+        .map(Venue::id)
+        .filter(id -> id.value().equals(in.raw("venue")))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable GroupId group(FormReader in) {
+    return store.groups().all().stream()
+        .map(Group::id)
+        .filter(id -> id.value().equals(in.raw("group")))
+        .findFirst()
+        .orElse(null);
+  }
+}
