@@ -1,14 +1,19 @@
 package rallywright.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rallywright.store.ClubStore;
+import rallywright.store.StoreAddress;
 import rallywright.web.ServerSettings;
 import rallywright.web.WebServer;
+import rallywright.web.demo.DemoClub;
 
 /** Starts the invented demo club. */
 @Command(
@@ -30,6 +35,14 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    try (ClubStore store = ClubStore.open(StoreAddress.file(data))) {
+      if (DemoClub.load(store, Clock.system(ZoneId.systemDefault())) == DemoClub.Loading.LOADED) {
+        spec.commandLine()
+            .getOut()
+            .println("Made up a club of invented people, with ten weeks of simulated sessions.");
+        spec.commandLine().getOut().flush();
+      }
+    }
     ServeCommand.announce(spec, WebServer.start(options.settings(data, ServerSettings.Mode.DEMO)));
     return ServeCommand.KEEPS_RUNNING;
   }
