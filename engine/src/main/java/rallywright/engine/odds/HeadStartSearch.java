@@ -89,6 +89,20 @@ public final class HeadStartSearch {
     return new FairGame(best, better ? Optional.of(targets) : Optional.empty());
   }
 
+  /**
+   * The best head start alone, however far from the wish: for those who never play to unequal
+   * targets.
+   *
+   * @param format how the game is counted; its own head start is left aside
+   * @param chances the chances of a rally
+   * @param wish the chance with which A should win
+   * @return the best head start
+   * @throws IllegalArgumentException if the game would never end
+   */
+  public static HeadStart bestHeadStart(GameFormat format, RallyChances chances, Probability wish) {
+    return new HeadStartSearch(format, chances, wish, start -> format.firstServe()).headStart();
+  }
+
   private HeadStart headStart() {
     GameOdds odds = GameOdds.of(format.withStart(Score.LOVE_ALL), chances);
     HeadStart best = at(odds, Score.LOVE_ALL);

@@ -53,11 +53,9 @@ public final class StandingStarts implements FairStarts {
   }
 
   private static HeadStart fair(Pairing pairing) {
-    FairGame fair =
-        HeadStartSearch.fairest(
-            pairing.game().format(),
-            pairing.matchup().chances(pairing.game()),
-            Probability.of(0.5));
-    return new HeadStart(fair.headStart().a(), fair.headStart().b());
+    FairGame.HeadStart fair =
+        HeadStartSearch.bestHeadStart(
+            pairing.game().format(), pairing.matchup().chances(pairing.game()), Probability.EVEN);
+    return new HeadStart(fair.a(), fair.b());
   }
 }
