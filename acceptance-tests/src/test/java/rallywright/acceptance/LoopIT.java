@@ -56,6 +56,7 @@ class LoopIT {
       checkProgress(page, program);
 
       String second = plan(page, program);
+      assertThat(page.locator("#board").textContent()).contains("Beside the session of");
       assertThat(shape(planOf(data, second))).isNotEqualTo(shape(planOf(data, first)));
       assertThat(reasons(planOf(data, second)))
           .isNotEqualTo(reasons(planOf(data, first)))

@@ -15,7 +15,7 @@ import java.util.Map;
  * @param gap how much better a plan could be at most
  * @param problem why the last change was not made, may be empty
  * @param drills what can be put in: key → name
- * @param playedAny whether anything was begun
+ * @param beside what is new beside the last session, empty before the first
  */
 public record PlanBoard(
     String id,
@@ -27,4 +27,4 @@ public record PlanBoard(
     String gap,
     String problem,
     Map<String, String> drills,
-    boolean playedAny) {}
+    String beside) {}

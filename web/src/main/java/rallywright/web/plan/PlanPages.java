@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Controller;
@@ -171,7 +172,19 @@ final class PlanPages {
         check.gapWords(),
         problem,
         offered(),
-        !touched.isEmpty());
+        lastBefore(open.session()).map(last -> BesideLast.words(open, last)).orElse(""));
+  }
+
+  /** The newest session that was played before this one. */
+  private Optional<OpenSession> lastBefore(Session session) {
+    return sessions.all().stream()
+        .filter(each -> each.state() != Session.State.PLANNED)
+        .filter(each -> !each.id().equals(session.id()))
+        .filter(
+            each ->
+                !each.date().atTime(each.start()).isAfter(session.date().atTime(session.start())))
+        .findFirst()
+        .flatMap(each -> sessions.find(each.id()));
   }
 
   private Map<String, String> offered() {

@@ -27,8 +27,7 @@ final class SkillWords {
     }
     return "About "
         + ten(reading.share())
-        + " rallies in 10 that turn on it, against this club's average player; four times in five"
-        + " the truth lies from "
+        + " rallies in 10, likely "
         + ten(reading.lowShare())
         + " to "
         + ten(reading.highShare())
