@@ -1,7 +1,9 @@
 package rallywright.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
@@ -48,6 +50,23 @@ final class JsonField {
     return path.isEmpty() ? name : path + "." + name;
   }
 
+  /** The fields of an object by name; any name but these is refused. */
+  Map<String, JsonField> fields(List<String> allowed) {
+    if (!node.isObject()) {
+      throw wrong("an object { … }", "a bracket is missing before it");
+    }
+    Map<String, JsonField> fields = new LinkedHashMap<>();
+    node.forEachEntry((name, value) -> fields.put(name, new JsonField(pathOf(name), value)));
+    for (String name : fields.keySet()) {
+      if (!allowed.contains(name)) {
+        throw new WrongInput(
+            "%s is not known; the fields here are %s. Maybe it is spelled differently."
+                .formatted(pathOf(name), allowed));
+      }
+    }
+    return fields;
+  }
+
   /** The elements of a list that may be absent. */
   List<JsonField> list(String name) {
     return optional(name).map(JsonField::elements).orElse(List.of());
@@ -84,11 +103,16 @@ final class JsonField {
   }
 
   int integer(int from, int to) {
+    return integer(from, to, "numbers count from 0");
+  }
+
+  /** A whole number, with what to try where it is wrong. */
+  int integer(int from, int to, String maybe) {
     if (!node.isIntegralNumber()
         || !node.canConvertToInt()
         || node.asInt() < from
         || node.asInt() > to) {
-      throw wrong("a whole number from %d to %d".formatted(from, to), "numbers count from 0");
+      throw wrong("a whole number from %d to %d".formatted(from, to), maybe);
     }
     return node.asInt();
   }

@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       ServeCommand.class,
       SkillCommand.class,
       OddsCommand.class,
+      PlanCommand.class,
       VersionCommand.class,
       GenerateCompletion.class
     })

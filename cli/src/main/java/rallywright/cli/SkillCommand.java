@@ -1,12 +1,10 @@
 package rallywright.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,9 +13,6 @@ import picocli.CommandLine.Spec;
 import rallywright.engine.skill.Estimate;
 import rallywright.engine.skill.Posterior;
 import rallywright.engine.skill.SkillSum;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What scores say about players: reads a file of results, prints the estimates. */
 @Command(
@@ -66,31 +61,7 @@ final class SkillCommand implements Callable<Integer> {
   }
 
   static SkillFile read(Path file) {
-    return SkillFile.read(JsonField.root(parse(file)));
-  }
-
-  private static JsonNode parse(Path file) {
-    if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-      throw new WrongInput(
-          "There is no file %s that can be read; a JSON file is needed. Maybe the path is wrong."
-              .formatted(file));
-    }
-    try {
-      @Nullable JsonNode root = JsonMapper.builder().build().readTree(file.toFile());
-      if (root == null || root.isMissingNode()) {
-        throw new WrongInput(
-            "%s is empty; it must be an object { … }. Maybe it was not saved.".formatted(file));
-      }
-      return root;
-    } catch (JacksonException problem) {
-      throw new WrongInput(
-          "%s is not JSON: %s at line %d, column %d. Maybe a comma or a bracket is missing."
-              .formatted(
-                  file,
-                  problem.getOriginalMessage(),
-                  problem.getLocation().getLineNr(),
-                  problem.getLocation().getColumnNr()));
-    }
+    return SkillFile.read(JsonFile.root(file));
   }
 
   private static Answer answer(SkillFile input, Posterior posterior) {

@@ -27,6 +27,24 @@ public record SessionWish(
   /** Hard minutes in a row, at most. Assumption of this project. */
   public static final double USUAL_HARD_MINUTES = 20;
 
+  /** The lowest chance of being done in time that can be asked for. */
+  public static final double LOWEST_CONFIDENCE = 0.5;
+
+  /** The highest chance of being done in time that can be asked for. */
+  public static final double HIGHEST_CONFIDENCE = 0.99;
+
+  /** The strictest limit of hard minutes in a row. */
+  public static final double FEWEST_HARD_MINUTES = 5;
+
+  /** The loosest limit of hard minutes in a row. */
+  public static final double MOST_HARD_MINUTES = 120;
+
+  /** The most courts for which a session is planned. */
+  public static final int MOST_COURTS = 40;
+
+  /** The most players for whom one session is planned; more are planned as two groups. */
+  public static final int MOST_PLAYERS = Rotation.MOST_PLAYERS;
+
   /**
    * The usual wish: every skill group, nine times in ten in time, warm-ups first.
    *

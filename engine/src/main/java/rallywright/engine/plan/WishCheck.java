@@ -9,12 +9,6 @@ import rallywright.engine.club.PlayerId;
 /** Answers wishes that cannot be met, each in a sentence that says what to change. */
 final class WishCheck {
 
-  private static final double LOWEST_CONFIDENCE = 0.5;
-  private static final double HIGHEST_CONFIDENCE = 0.99;
-  private static final double FEWEST_HARD_MINUTES = 5;
-  private static final double MOST_HARD_MINUTES = 120;
-  private static final int MOST_COURTS = 40;
-
   private WishCheck() {}
 
   static List<String> problems(PlanProblem problem) {
@@ -36,14 +30,14 @@ final class WishCheck {
 
   private static void aboutPlayers(List<Attendee> attendees, List<String> sentences) {
     int players = attendees.size();
-    if (players < 2 || players > Rotation.MOST_PLAYERS) {
+    if (players < 2 || players > SessionWish.MOST_PLAYERS) {
       sentences.add(
           "%s to plan for; a session needs 2 to %d. Maybe %s."
               .formatted(
                   players == 0
                       ? "Nobody is there"
                       : players == 1 ? "1 player is there" : players + " players are there",
-                  Rotation.MOST_PLAYERS,
+                  SessionWish.MOST_PLAYERS,
                   players < 2 ? "choose who will be there" : "plan two groups"));
     }
     Set<PlayerId> seen = new HashSet<>();
@@ -64,18 +58,19 @@ final class WishCheck {
               .formatted(
                   wish.minutes(), SessionPlan.SHORTEST_MINUTES, SessionPlan.LONGEST_MINUTES));
     }
-    if (wish.courts() < 1 || wish.courts() > MOST_COURTS) {
+    if (wish.courts() < 1 || wish.courts() > SessionWish.MOST_COURTS) {
       sentences.add(
           "The number of courts (%d) must be from 1 to %d. Maybe 1."
-              .formatted(wish.courts(), MOST_COURTS));
+              .formatted(wish.courts(), SessionWish.MOST_COURTS));
     }
-    if (!(wish.confidence() >= LOWEST_CONFIDENCE && wish.confidence() <= HIGHEST_CONFIDENCE)) {
+    if (!(wish.confidence() >= SessionWish.LOWEST_CONFIDENCE
+        && wish.confidence() <= SessionWish.HIGHEST_CONFIDENCE)) {
       sentences.add(
           "The confidence (%s) must be from 0.5 to 0.99. Maybe 0.9, nine times in ten."
               .formatted(wish.confidence()));
     }
-    if (!(wish.maxHardMinutes() >= FEWEST_HARD_MINUTES
-        && wish.maxHardMinutes() <= MOST_HARD_MINUTES)) {
+    if (!(wish.maxHardMinutes() >= SessionWish.FEWEST_HARD_MINUTES
+        && wish.maxHardMinutes() <= SessionWish.MOST_HARD_MINUTES)) {
       sentences.add(
           "The hard minutes in a row (%s) must be from 5 to 120. Maybe 20."
               .formatted(wish.maxHardMinutes()));

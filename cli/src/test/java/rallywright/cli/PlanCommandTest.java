@@ -1,0 +1,160 @@
+package rallywright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class PlanCommandTest {
+
+  /** Invented players. */
+  private static final String WISH =
+      """
+      {"minutes": 90, "courts": 1, "coverage": "full", "confidence": 0.9, "maxHardMinutes": 20,
+       "players": [{"name": "Ann", "level": 3.5, "skills": {"drop": -0.4}}, \
+      {"name": "Ben", "level": 4.0}]}
+      """;
+
+  @TempDir private Path folder;
+
+  private record Answer(int code, String out, String err) {
+
+    JsonNode json() {
+      assertThat(err).isEmpty();
+      return new JsonMapper().readTree(out);
+    }
+  }
+
+  private static Answer run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Rallywright.commandLine()
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err))
+            .execute(arguments);
+    return new Answer(code, out.toString(), err.toString());
+  }
+
+  private Answer runOn(String text) throws Exception {
+    Path file = Files.writeString(folder.resolve("wish.json"), text);
+    return run("plan", file.toString(), "--json");
+  }
+
+  @Test
+  void answer_fitsTheBookedTimeAndStaysBelowItsBound() throws Exception {
+    JsonNode found = runOn(WISH).json();
+    assertThat(found.get("minutesP90").asDouble()).isLessThanOrEqualTo(90);
+    assertThat(found.get("minutesMean").asDouble())
+        .isLessThan(found.get("minutesP90").asDouble())
+        .isGreaterThan(60);
+    assertThat(found.get("benefit").asDouble())
+        .isPositive()
+        .isLessThanOrEqualTo(found.get("bound").asDouble());
+    assertThat(found.get("reasons")).hasSameSizeAs(found.get("blocks"));
+    assertThat(found.get("warnings")).isEmpty();
+  }
+
+  @Test
+  void blocks_nameDrillRolesLanesAndPlayers() throws Exception {
+    int order = 1;
+    Set<String> kinds = new HashSet<>();
+    for (JsonNode block : runOn(WISH).json().get("blocks")) {
+      assertThat(block.get("order").asInt()).isEqualTo(order++);
+      assertThat(block.get("drill").asString()).isNotBlank();
+      assertThat(block.get("minutesMean").asDouble()).isPositive();
+      kinds.add(block.get("kind").asString());
+      int games = 0;
+      for (JsonNode lane : block.get("lanes")) {
+        assertThat(lane.get("court").asInt()).isEqualTo(1);
+        for (JsonNode game : lane.get("games")) {
+          games++;
+          assertThat(Set.of(game.at("/a/0").asString(), game.at("/b/0").asString()))
+              .containsExactlyInAnyOrder("Ann", "Ben");
+        }
+      }
+      assertThat(block.get("games").asInt()).isEqualTo(games);
+      assertThat(block.get("direction").isNull()).isEqualTo(games == 0);
+      assertThat(block.get("roles").isNull()).isEqualTo(games == 0);
+    }
+    assertThat(kinds).contains("warm-up", "drill", "full game");
+  }
+
+  @Test
+  void sameFile_askedTwice_getsTheSamePlan() throws Exception {
+    assertThat(runOn(WISH).out).isEqualTo(runOn(WISH).out);
+  }
+
+  @Test
+  void weakDrop_bringsMoreMinutesOfDrops() throws Exception {
+    String needs = WISH.replace("\"full\"", "\"needs\"");
+    String weak = needs.replace("-0.4", "-2.5");
+    String strong = needs.replace("-0.4", "2.5");
+    assertThat(runOn(weak).json().get("reasons").toString()).contains("Ann", "the drop");
+    assertThat(runOn(strong).json().get("reasons").toString()).doesNotContain("on the drop");
+  }
+
+  @Test
+  void file_withOnlyWhatIsNeeded_isPlannedAsUsual() throws Exception {
+    String shortFile =
+        """
+        {"minutes": 60, "courts": 2, "players": [{"name": "Ann"}, {"name": "Ben", "level": null},
+         {"name": "Cyd", "skills": {"pressing-volley": 0.2, "pressing volley": 0.2}}]}
+        """;
+    JsonNode found = runOn(shortFile).json();
+    assertThat(found.get("minutesP90").asDouble()).isLessThanOrEqualTo(60);
+    assertThat(found.get("blocks").toString()).contains("\"sitting\":[[\"");
+  }
+
+  @Test
+  void table_forPeople_saysTheClockTheDrillsAndTheReasons() throws Exception {
+    Path file = Files.writeString(folder.resolve("wish.json"), WISH);
+    Answer answer = run("plan", file.toString());
+    assertThat(answer.code).isZero();
+    assertThat(answer.out)
+        .contains("of 90.", "1. ", "Court 1", "Ann (", " v ", "better is possible");
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = "/plan/mistakes.csv",
+      delimiter = '|',
+      quoteCharacter = '`',
+      numLinesToSkip = 1)
+  void file_withOneMistake_isAnsweredInOneLine(String good, String bad, String words)
+      throws Exception {
+    assertThat(WISH).contains(good);
+    Answer answer = runOn(WISH.replaceFirst(Pattern.quote(good), bad));
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.out).isEmpty();
+    assertThat(answer.err).contains(words).contains("Maybe");
+    assertThat(answer.err.strip().lines()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "[]", "3", "null"})
+  void file_thatIsNoObject_isAnsweredInOneLine(String text) throws Exception {
+    Answer answer = runOn(text);
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.err).contains("must be an object").contains("Maybe");
+  }
+
+  @Test
+  void file_thatDoesNotExist_isAnsweredInOneLine() {
+    Answer answer = run("plan", folder.resolve("none.json").toString(), "--json");
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.err).contains("There is no file").contains("Maybe");
+  }
+}
