@@ -20,10 +20,13 @@ import rallywright.engine.score.WinBy;
 public final class OddsBesideDenseSolve {
 
   /** Runs that count, and as many before them that do not. */
-  private static final int RUNS_OF_ODDS = 201;
+  private static final int MANY_RUNS = 201;
+
+  /** Chains with fewer states than this are solved densely in a few milliseconds. */
+  private static final int FEW_STATES = 300;
 
   /** The dense solve takes seconds a run for the long games. */
-  private static final int RUNS_OF_DENSE = 3;
+  private static final int RUNS_OF_LONG_SOLVES = 3;
 
   private OddsBesideDenseSolve() {}
 
@@ -66,8 +69,8 @@ public final class OddsBesideDenseSolve {
     for (int i = 0; i < exact.length; i++) {
       difference = Math.max(difference, Math.abs(exact[i] - reference[i]));
     }
-    double fast = milliseconds(odds, RUNS_OF_ODDS);
-    double slow = milliseconds(dense, RUNS_OF_DENSE);
+    double fast = milliseconds(odds, MANY_RUNS);
+    double slow = milliseconds(dense, literal.states() < FEW_STATES ? MANY_RUNS : RUNS_OF_LONG_SOLVES);
     System.out.printf(
         Locale.ROOT,
         "| %s | %d | %.4f | %.3f | %.0f | %.1e |%n",
