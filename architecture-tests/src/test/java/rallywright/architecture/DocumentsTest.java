@@ -43,9 +43,7 @@ class DocumentsTest {
   void rules_nameOnlyConstantsThatExist() throws IOException {
     Set<String> named = found(CONSTANT, files(HOME.resolve("docs/rules"), ".md"));
     Set<String> existing =
-        found(
-            CAPITALS,
-            files(HOME.resolve("engine/src/main/java/rallywright/engine"), ".java"));
+        found(CAPITALS, files(HOME.resolve("engine/src/main/java/rallywright/engine"), ".java"));
     assertThat(named).hasSizeGreaterThanOrEqualTo(FEWEST_CLASSES);
     assertThat(existing).containsAll(named);
   }

@@ -119,6 +119,19 @@ class PlanCommandTest {
   }
 
   @Test
+  void booking_tooShortForAnyDrill_isAnsweredInOneLine() throws Exception {
+    Answer answer =
+        runOn(
+            """
+            {"minutes": 10, "courts": 1, "confidence": 0.99,
+             "players": [{"name": "Ann"}, {"name": "Ben"}, {"name": "Cyd"}]}
+            """);
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.err).contains("minutes: 10 minutes are too few", "Maybe book");
+    assertThat(answer.err.strip().lines()).hasSize(1);
+  }
+
+  @Test
   void table_forPeople_saysTheClockTheDrillsAndTheReasons() throws Exception {
     Path file = Files.writeString(folder.resolve("wish.json"), WISH);
     Answer answer = run("plan", file.toString());
