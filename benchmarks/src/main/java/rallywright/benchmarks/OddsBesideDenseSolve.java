@@ -70,7 +70,8 @@ public final class OddsBesideDenseSolve {
       difference = Math.max(difference, Math.abs(exact[i] - reference[i]));
     }
     double fast = milliseconds(odds, MANY_RUNS);
-    double slow = milliseconds(dense, literal.states() < FEW_STATES ? MANY_RUNS : RUNS_OF_LONG_SOLVES);
+    double slow =
+        milliseconds(dense, literal.states() < FEW_STATES ? MANY_RUNS : RUNS_OF_LONG_SOLVES);
     System.out.printf(
         Locale.ROOT,
         "| %s | %d | %.4f | %.3f | %.0f | %.1e |%n",
