@@ -6,16 +6,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.Direction;
 import rallywright.engine.court.Lane;
 import rallywright.engine.drill.Advance;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillSide;
-import rallywright.engine.drill.Layout;
 import rallywright.engine.drill.Role;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.score.BySide;
+import rallywright.engine.score.Side;
 import rallywright.paper.sheet.BlockView;
 import rallywright.paper.sheet.CountCell;
 import rallywright.paper.sheet.GameStretch;
@@ -38,7 +40,7 @@ final class BlockWriter {
     this.request = request;
     this.names = names;
     this.clock = BlockClock.of(request.session());
-    this.scoring = ScoringWords.of(request.session().plan());
+    this.scoring = ScoringWords.of(request);
   }
 
   BlockView write(BlockGroup group, String id) {
@@ -70,7 +72,7 @@ final class BlockWriter {
         drill.map(each -> scoring.differing(each, lanes, group.blocks())).orElse(""),
         lanes.isEmpty()
             ? List.of()
-            : drill.flatMap(Drill::layout).map(BlockWriter::roles).orElse(List.of()),
+            : drill.map(BlockWriter::roles).orElse(List.of()),
         drill.map(each -> DrawnCourts.of(each, lanes)).orElse(List.of()),
         stretches(group, drill),
         List.of(),
@@ -154,8 +156,7 @@ final class BlockWriter {
         id,
         fromTo(group),
         rest ? "Break" : title(block, Optional.empty()),
-        minutes(block),
-        rest ? "Water, shade, and a look at the next block." : "");
+        minutes(block) + (rest ? ": water, shade, and a look at the next block." : ""));
   }
 
   private String fromTo(BlockGroup group) {
@@ -180,7 +181,7 @@ final class BlockWriter {
     if (lanes.containsAll(Lane.of(Direction.CROSS_EVEN))
         && lanes.containsAll(Lane.of(Direction.CROSS_ODD))
         && lanes.size() == 2) {
-      return "cross-court, even and odd side";
+      return "cross-court";
     }
     return lanes.stream()
         .map(Lane::direction)
@@ -190,16 +191,24 @@ final class BlockWriter {
         .collect(Collectors.joining(" and "));
   }
 
-  private static List<RoleLine> roles(Layout layout) {
-    if (layout.isEven()) {
+  private static List<RoleLine> roles(Drill drill) {
+    if (drill.layout().filter(layout -> !layout.isEven()).isEmpty()) {
       return List.of();
     }
-    return List.of(role(layout.sides().a(), Mark.SOLID), role(layout.sides().b(), Mark.OUTLINED));
+    BySide<DrillSide> sides = drill.layout().orElseThrow().sides();
+    return Stream.of(Side.values())
+        .map(
+            side ->
+                role(
+                    sides.of(side),
+                    side == Side.A ? Mark.SOLID : Mark.OUTLINED,
+                    ScoringWords.starting(drill, side)))
+        .toList();
   }
 
-  private static RoleLine role(DrillSide side, Mark mark) {
+  private static RoleLine role(DrillSide side, Mark mark, String starting) {
     String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
-    return new RoleLine(mark, side.role().words() + advance);
+    return new RoleLine(mark, side.role().words() + advance + starting);
   }
 
   private String sitting(PlannedBlock block) {

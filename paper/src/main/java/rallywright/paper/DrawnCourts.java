@@ -24,7 +24,7 @@ final class DrawnCourts {
         .map(drawing -> onPaper(drawing, "straight"))
         .ifPresent(pictures::add);
     CourtDrawing.of(drill, cross)
-        .map(drawing -> onPaper(drawing, "cross-court"))
+        .map(drawing -> onPaper(drawing, "cross"))
         .ifPresent(pictures::add);
     return pictures;
   }

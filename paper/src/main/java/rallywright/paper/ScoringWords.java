@@ -6,45 +6,65 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import rallywright.engine.court.Direction;
 import rallywright.engine.court.Lane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
-import rallywright.engine.drill.Layout;
+import rallywright.engine.drill.Feed;
 import rallywright.engine.drill.Role;
 import rallywright.engine.drill.Serving;
 import rallywright.engine.plan.PlannedBlock;
-import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.RoundThePost;
+import rallywright.engine.score.Side;
 
 /** Scoring and feed: what is usual once for the whole sheet, and at a drill what differs. */
 final class ScoringWords {
 
   private static final String HORN = "At the horn the score stands.";
 
-  private final boolean anyGames;
-  private final boolean hornForAll;
+  private static final String ROUND_THE_POST = "legal ball round the post wins";
 
-  private ScoringWords(boolean anyGames, boolean hornForAll) {
-    this.anyGames = anyGames;
-    this.hornForAll = hornForAll;
+  private final List<PlannedBlock> played;
+  private final boolean hornForAll;
+  private final boolean roundThePostForAll;
+
+  private ScoringWords(SheetRequest request) {
+    played =
+        request.session().plan().blocks().stream()
+            .filter(block -> !block.games().isEmpty())
+            .toList();
+    hornForAll = played.stream().allMatch(ScoringWords::endsByHorn);
+    List<RoundThePost> acrossCourt = played.stream().flatMap(block -> cross(request, block)).toList();
+    roundThePostForAll =
+        !acrossCourt.isEmpty()
+            && acrossCourt.stream().allMatch(RoundThePost.LEGAL_ON_FULL_COURT::equals);
   }
 
-  static ScoringWords of(SessionPlan plan) {
-    List<PlannedBlock> played =
-        plan.blocks().stream().filter(block -> !block.games().isEmpty()).toList();
-    return new ScoringWords(
-        !played.isEmpty(), played.stream().allMatch(ScoringWords::endsByHorn));
+  static ScoringWords of(SheetRequest request) {
+    return new ScoringWords(request);
+  }
+
+  private static Stream<RoundThePost> cross(SheetRequest request, PlannedBlock block) {
+    return request.drills().drills().apply(block.drill()).flatMap(Drill::scored).stream()
+        .flatMap(
+            game ->
+                GameRows.lanes(block).stream()
+                    .map(Lane::direction)
+                    .filter(Direction::isCross)
+                    .map(game::roundThePostIn));
   }
 
   /** What holds unless a drill says otherwise; empty without games. */
   String usual() {
-    if (!anyGames) {
+    if (played.isEmpty()) {
       return "";
     }
     return "Unless a drill says otherwise: "
         + GameFormat.DRILL_GAME.label()
         + "; the winner of the rally before feeds."
+        + (roundThePostForAll ? " Cross-court, a " + ROUND_THE_POST + "." : "")
         + (hornForAll ? " " + HORN : "");
   }
 
@@ -61,10 +81,13 @@ final class ScoringWords {
     if (!format.equals(GameFormat.DRILL_GAME.label())) {
       sentences.add(firstUpper(format) + ".");
     }
-    start(game).filter(words -> !alreadySaid.test(words.split(",", 2)[0])).ifPresent(
-        words -> sentences.add(firstUpper(words) + "."));
-    if (countsRoundThePost(game, lanes) && !alreadySaid.test("ball round the post")) {
-      sentences.add("A legal ball round the post wins.");
+    start(game)
+        .filter(words -> !alreadySaid.test(words.substring(0, (words + ",").indexOf(','))))
+        .ifPresent(words -> sentences.add(firstUpper(words) + "."));
+    if (!roundThePostForAll
+        && countsRoundThePost(game, lanes)
+        && !alreadySaid.test(ROUND_THE_POST)) {
+      sentences.add("A " + ROUND_THE_POST + ".");
     }
     if (!hornForAll && blocks.stream().anyMatch(ScoringWords::endsByHorn)) {
       sentences.add(HORN);
@@ -77,21 +100,26 @@ final class ScoringWords {
     if (game.serving() != Serving.FEED) {
       return Optional.of(game.serving().words());
     }
-    Layout layout = game.layout();
+    boolean even = game.layout().isEven();
     return switch (game.feed().by()) {
       case RALLY_WINNER -> Optional.empty();
-      case FIRST_ROLE -> Optional.of(feeder(layout.sides().a().role(), "near"));
-      case SECOND_ROLE -> Optional.of(feeder(layout.sides().b().role(), "far"));
+      case FIRST_ROLE -> even ? Optional.of("feed: the near player") : Optional.empty();
+      case SECOND_ROLE -> even ? Optional.of("feed: the far player") : Optional.empty();
       case IN_TURN, SERVER -> Optional.of("feed: " + game.feed().by().words());
     };
   }
 
-  private static String feeder(Role role, String end) {
-    return switch (role) {
-      case EVEN -> "feed: the " + end + " player";
-      case UP, MID, BACK -> "feed: the " + role.words() + " player";
-      case SERVER, RECEIVER -> "feed: the " + role.words();
-    };
+  /** What a role does beside its place: whether it starts every rally; empty where it does not. */
+  static String starting(Drill drill, Side side) {
+    Feed.By its = side == Side.A ? Feed.By.FIRST_ROLE : Feed.By.SECOND_ROLE;
+    boolean feeds =
+        drill
+            .scored()
+            .filter(game -> game.serving() == Serving.FEED && game.feed().by() == its)
+            .isPresent();
+    boolean serves =
+        drill.layout().filter(each -> each.sides().of(side).role() == Role.SERVER).isPresent();
+    return !feeds ? "" : serves ? ", always serves" : ", feeds";
   }
 
   private static boolean countsRoundThePost(DrillForm.Scored game, Collection<Lane> lanes) {

@@ -50,7 +50,7 @@ final class SheetWriter {
         request.origin().sentence(),
         blocks(plan, new BlockWriter(request, names)),
         phone(request.access()),
-        ScoringWords.of(plan).usual(),
+        ScoringWords.of(request).usual(),
         CAUTIONS);
   }
 

@@ -50,18 +50,16 @@ public record BlockView(
    * @param id the part's id in the markup
    * @param clock from when to when
    * @param title what it is
-   * @param subtitle its length
-   * @param rule what to do
+   * @param subtitle its length and what to do
    * @return the part
    */
-  public static BlockView plain(
-      String id, String clock, String title, String subtitle, String rule) {
+  public static BlockView plain(String id, String clock, String title, String subtitle) {
     return new BlockView(
         id,
         clock,
         title,
         subtitle,
-        rule,
+        "",
         "",
         List.of(),
         List.of(),

@@ -25,7 +25,7 @@ public final class Typesetter {
   /** The id of one line for notes in the measured page. */
   public static final String NOTE_LINE = "note-line";
 
-  private static final double LEAST_GAP_MM = 2.4;
+  private static final double LEAST_GAP_MM = 1.4;
   private static final double LARGEST_GAP_MM = 6.5;
 
   /** Kept free: the heavier rule at the top of the right half, and rounding to printer's dots. */
