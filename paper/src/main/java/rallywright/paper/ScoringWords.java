@@ -28,7 +28,7 @@ final class ScoringWords {
 
   private final List<PlannedBlock> played;
   private final boolean hornForAll;
-  private final boolean roundThePostForAll;
+  private final boolean roundThePostIsUsual;
 
   private ScoringWords(SheetRequest request) {
     played =
@@ -36,10 +36,9 @@ final class ScoringWords {
             .filter(block -> !block.games().isEmpty())
             .toList();
     hornForAll = played.stream().allMatch(ScoringWords::endsByHorn);
-    List<RoundThePost> acrossCourt = played.stream().flatMap(block -> cross(request, block)).toList();
-    roundThePostForAll =
-        !acrossCourt.isEmpty()
-            && acrossCourt.stream().allMatch(RoundThePost.LEGAL_ON_FULL_COURT::equals);
+    List<RoundThePost> across = played.stream().flatMap(block -> cross(request, block)).toList();
+    long counting = across.stream().filter(RoundThePost.LEGAL_ON_FULL_COURT::equals).count();
+    roundThePostIsUsual = counting > across.size() - counting;
   }
 
   static ScoringWords of(SheetRequest request) {
@@ -64,7 +63,7 @@ final class ScoringWords {
     return "Unless a drill says otherwise: "
         + GameFormat.DRILL_GAME.label()
         + "; the winner of the rally before feeds."
-        + (roundThePostForAll ? " Cross-court, a " + ROUND_THE_POST + "." : "")
+        + (roundThePostIsUsual ? " Cross-court, a " + ROUND_THE_POST + "." : "")
         + (hornForAll ? " " + HORN : "");
   }
 
@@ -84,11 +83,9 @@ final class ScoringWords {
     start(game)
         .filter(words -> !alreadySaid.test(words.substring(0, (words + ",").indexOf(','))))
         .ifPresent(words -> sentences.add(firstUpper(words) + "."));
-    if (!roundThePostForAll
-        && countsRoundThePost(game, lanes)
-        && !alreadySaid.test(ROUND_THE_POST)) {
-      sentences.add("A " + ROUND_THE_POST + ".");
-    }
+    roundThePost(game, lanes)
+        .filter(words -> !alreadySaid.test(ROUND_THE_POST))
+        .ifPresent(words -> sentences.add(words + "."));
     if (!hornForAll && blocks.stream().anyMatch(ScoringWords::endsByHorn)) {
       sentences.add(HORN);
     }
@@ -122,10 +119,20 @@ final class ScoringWords {
     return !feeds ? "" : serves ? ", always serves" : ", feeds";
   }
 
-  private static boolean countsRoundThePost(DrillForm.Scored game, Collection<Lane> lanes) {
-    return lanes.stream()
-        .anyMatch(
-            lane -> game.roundThePostIn(lane.direction()) == RoundThePost.LEGAL_ON_FULL_COURT);
+  private Optional<String> roundThePost(DrillForm.Scored game, Collection<Lane> lanes) {
+    List<RoundThePost> readings =
+        lanes.stream()
+            .map(Lane::direction)
+            .filter(Direction::isCross)
+            .map(game::roundThePostIn)
+            .distinct()
+            .toList();
+    if (roundThePostIsUsual && readings.contains(RoundThePost.NOT_ALLOWED)) {
+      return Optional.of("No ball round the post");
+    }
+    return !roundThePostIsUsual && readings.contains(RoundThePost.LEGAL_ON_FULL_COURT)
+        ? Optional.of("A " + ROUND_THE_POST)
+        : Optional.empty();
   }
 
   private static boolean endsByHorn(PlannedBlock block) {
