@@ -67,7 +67,7 @@ final class BlockWriter {
         id,
         fromTo(group),
         title(group.head(), drill),
-        lanes.isEmpty() ? minutes(group.head()) : alone ? directions(lanes) : "",
+        lanes.isEmpty() ? minutes(group.head()) : alone ? direction(drill, lanes) : "",
         drill.map(each -> PrintableText.of(each.rule())).orElse(""),
         drill.map(each -> scoring.differing(each, lanes, group.blocks())).orElse(""),
         lanes.isEmpty()
@@ -90,7 +90,7 @@ final class BlockWriter {
       String label =
           group.blocks().size() == 1
               ? ""
-              : directions(GameRows.lanes(block)) + ", " + clock.fromTo(inPlan, inPlan);
+              : direction(drill, GameRows.lanes(block)) + ", " + clock.fromTo(inPlan, inPlan);
       if (!block.games().isEmpty()) {
         stretches.add(rows.of(block, label, sitting(block)));
       }
@@ -175,6 +175,11 @@ final class BlockWriter {
 
   private static String minutes(PlannedBlock block) {
     return Math.round(block.time().mean()) + " min";
+  }
+
+  private String direction(Optional<Drill> drill, Set<Lane> lanes) {
+    return directions(lanes)
+        + drill.map(each -> scoring.exceptRoundThePost(each, lanes)).orElse("");
   }
 
   private static String directions(Set<Lane> lanes) {

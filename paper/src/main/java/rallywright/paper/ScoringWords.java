@@ -47,12 +47,7 @@ final class ScoringWords {
 
   private static Stream<RoundThePost> cross(SheetRequest request, PlannedBlock block) {
     return request.drills().drills().apply(block.drill()).flatMap(Drill::scored).stream()
-        .flatMap(
-            game ->
-                GameRows.lanes(block).stream()
-                    .map(Lane::direction)
-                    .filter(Direction::isCross)
-                    .map(game::roundThePostIn));
+        .flatMap(game -> acrossCourt(game, GameRows.lanes(block)).stream());
   }
 
   /** What holds unless a drill says otherwise; empty without games. */
@@ -83,9 +78,11 @@ final class ScoringWords {
     start(game)
         .filter(words -> !alreadySaid.test(words.substring(0, (words + ",").indexOf(','))))
         .ifPresent(words -> sentences.add(firstUpper(words) + "."));
-    roundThePost(game, lanes)
-        .filter(words -> !alreadySaid.test(ROUND_THE_POST))
-        .ifPresent(words -> sentences.add(words + "."));
+    if (!roundThePostIsUsual
+        && acrossCourt(game, lanes).contains(RoundThePost.LEGAL_ON_FULL_COURT)
+        && !alreadySaid.test(ROUND_THE_POST)) {
+      sentences.add("A " + ROUND_THE_POST + ".");
+    }
     if (!hornForAll && blocks.stream().anyMatch(ScoringWords::endsByHorn)) {
       sentences.add(HORN);
     }
@@ -116,23 +113,26 @@ final class ScoringWords {
             .isPresent();
     boolean serves =
         drill.layout().filter(each -> each.sides().of(side).role() == Role.SERVER).isPresent();
-    return !feeds ? "" : serves ? ", always serves" : ", feeds";
+    return !feeds ? "" : serves ? ", serves" : ", feeds";
   }
 
-  private Optional<String> roundThePost(DrillForm.Scored game, Collection<Lane> lanes) {
-    List<RoundThePost> readings =
-        lanes.stream()
-            .map(Lane::direction)
-            .filter(Direction::isCross)
-            .map(game::roundThePostIn)
-            .distinct()
-            .toList();
-    if (roundThePostIsUsual && readings.contains(RoundThePost.NOT_ALLOWED)) {
-      return Optional.of("No ball round the post");
-    }
-    return !roundThePostIsUsual && readings.contains(RoundThePost.LEGAL_ON_FULL_COURT)
-        ? Optional.of("A " + ROUND_THE_POST)
-        : Optional.empty();
+  /** What to add to a direction in which the usual ball round the post does not count. */
+  String exceptRoundThePost(Drill drill, Collection<Lane> lanes) {
+    return roundThePostIsUsual
+            && drill
+                .scored()
+                .filter(game -> acrossCourt(game, lanes).contains(RoundThePost.NOT_ALLOWED))
+                .isPresent()
+        ? ", no ball round the post"
+        : "";
+  }
+
+  private static List<RoundThePost> acrossCourt(DrillForm.Scored game, Collection<Lane> lanes) {
+    return lanes.stream()
+        .map(Lane::direction)
+        .filter(Direction::isCross)
+        .map(game::roundThePostIn)
+        .toList();
   }
 
   private static boolean endsByHorn(PlannedBlock block) {

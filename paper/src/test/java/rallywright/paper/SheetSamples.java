@@ -21,6 +21,7 @@ final class SheetSamples {
     for (PaperSize paper : PaperSize.values()) {
       String on = "-" + paper.name().toLowerCase(Locale.ROOT);
       write("planned-8-90-2" + on, PlannedSessions.of(8, 90, 2), paper);
+      write("planned-8-100-2" + on, PlannedSessions.of(8, 100, 2), paper);
       write("planned-5-90-1" + on, PlannedSessions.of(5, 90, 1), paper);
       write("planned-4-60-1" + on, PlannedSessions.of(4, 60, 1), paper);
     }
