@@ -33,11 +33,11 @@ final class BlockClock {
   }
 
   /**
-   * The times of a block, each rounded to the full minute, so that one block ends when the next
-   * starts.
+   * The times of blocks that follow one another, each rounded to the full minute, so that one block
+   * ends when the next starts.
    */
-  String fromTo(int block) {
-    return at(boundaries.get(block)) + "–" + at(boundaries.get(block + 1));
+  String fromTo(int first, int last) {
+    return at(boundaries.get(first)) + "–" + at(boundaries.get(last + 1));
   }
 
   /** The booked time. */

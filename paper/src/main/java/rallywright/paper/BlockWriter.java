@@ -2,30 +2,30 @@ package rallywright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.Direction;
 import rallywright.engine.court.Lane;
 import rallywright.engine.drill.Advance;
 import rallywright.engine.drill.Drill;
-import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillSide;
-import rallywright.engine.drill.Layout;
 import rallywright.engine.drill.Role;
-import rallywright.engine.drill.Serving;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.PlannedBlock;
-import rallywright.engine.score.RoundThePost;
+import rallywright.engine.score.BySide;
+import rallywright.engine.score.Side;
 import rallywright.paper.sheet.BlockView;
 import rallywright.paper.sheet.CountCell;
+import rallywright.paper.sheet.GameStretch;
 import rallywright.paper.sheet.Mark;
 import rallywright.paper.sheet.RoleLine;
+import rallywright.paper.sheet.WarmUpLine;
 
-/** Puts one block of a plan into words and pictures. */
+/** Puts the blocks of one part of the sheet into words and pictures. */
 final class BlockWriter {
 
   private static final int COUNTS_IN_A_ROW = 3;
@@ -33,47 +33,72 @@ final class BlockWriter {
 
   private final SheetRequest request;
   private final FirstNames names;
+  private final BlockClock clock;
+  private final ScoringWords scoring;
 
   BlockWriter(SheetRequest request, FirstNames names) {
     this.request = request;
     this.names = names;
+    this.clock = BlockClock.of(request.session());
+    this.scoring = ScoringWords.of(request);
   }
 
-  BlockView write(PlannedBlock block, String id, String clock) {
+  BlockView write(BlockGroup group, String id) {
+    PlannedBlock block = group.head();
     Optional<Yardstick> yardstick = request.drills().yardsticks().apply(block.drill());
     if (block.kind() == PlannedBlock.Kind.YARDSTICK && yardstick.isPresent()) {
-      return yardstick(block, yardstick.get(), id, clock);
+      return yardstick(group, yardstick.get(), id);
+    }
+    if (block.kind() == PlannedBlock.Kind.WARM_UP) {
+      return warmUps(group, id);
     }
     Optional<Drill> drill = request.drills().drills().apply(block.drill());
-    if (block.kind() == PlannedBlock.Kind.BREAK || drill.isEmpty()) {
-      return plain(block, id, clock);
+    if (block.kind() == PlannedBlock.Kind.BREAK || (drill.isEmpty() && block.games().isEmpty())) {
+      return plain(group, id);
     }
-    return drill(block, drill.get(), id, clock);
+    return games(group, drill, id);
   }
 
-  private BlockView drill(PlannedBlock block, Drill drill, String id, String clock) {
-    Set<Lane> lanes = GameRows.lanes(block);
-    boolean played = !lanes.isEmpty();
+  private BlockView games(BlockGroup group, Optional<Drill> drill, String id) {
+    Set<Lane> lanes = new TreeSet<>();
+    group.blocks().forEach(block -> lanes.addAll(GameRows.lanes(block)));
+    boolean alone = group.blocks().size() == 1;
     return new BlockView(
         id,
-        clock,
-        PrintableText.of(drill.name()),
-        played ? directions(lanes) : minutes(block),
-        PrintableText.of(drill.rule()),
-        drill.scored().map(game -> scoring(game, block, lanes)).orElse(""),
-        played ? drill.layout().map(BlockWriter::roles).orElse(List.of()) : List.of(),
-        played ? DrawnCourts.of(drill, lanes) : List.of(),
-        new GameRows(
-                names,
-                request.session().plan().courts(),
-                drill.layout().map(layout -> layout.sides().a().role()).orElse(Role.EVEN))
-            .of(block),
+        fromTo(group),
+        title(group.head(), drill),
+        lanes.isEmpty() ? minutes(group.head()) : alone ? direction(drill, lanes) : "",
+        drill.map(each -> PrintableText.of(each.rule())).orElse(""),
+        drill.map(each -> scoring.differing(each, lanes, group.blocks())).orElse(""),
+        lanes.isEmpty()
+            ? List.of()
+            : drill.map(BlockWriter::roles).orElse(List.of()),
+        drill.map(each -> DrawnCourts.of(each, lanes)).orElse(List.of()),
+        stretches(group, drill),
         List.of(),
-        sitting(block),
-        played ? List.of() : cues(drill.advice().cues()));
+        List.of());
   }
 
-  private BlockView yardstick(PlannedBlock block, Yardstick yardstick, String id, String clock) {
+  private List<GameStretch> stretches(BlockGroup group, Optional<Drill> drill) {
+    Role solid =
+        drill.flatMap(Drill::layout).map(layout -> layout.sides().a().role()).orElse(Role.EVEN);
+    GameRows rows = new GameRows(names, request.session().plan().courts(), solid);
+    List<GameStretch> stretches = new ArrayList<>();
+    for (int place = 0; place < group.blocks().size(); place++) {
+      PlannedBlock block = group.blocks().get(place);
+      int inPlan = group.first() + place;
+      String label =
+          group.blocks().size() == 1
+              ? ""
+              : direction(drill, GameRows.lanes(block)) + ", " + clock.fromTo(inPlan, inPlan);
+      if (!block.games().isEmpty()) {
+        stretches.add(rows.of(block, label, sitting(block)));
+      }
+    }
+    return stretches;
+  }
+
+  private BlockView yardstick(BlockGroup group, Yardstick yardstick, String id) {
     List<List<CountCell>> rows = new ArrayList<>();
     List<CountCell> row = new ArrayList<>();
     for (PlayerId player : request.session().plan().present()) {
@@ -84,36 +109,64 @@ final class BlockWriter {
       row.add(new CountCell(names.of(player), "of " + yardstick.balls()));
     }
     rows.add(row);
+    String sitting = sitting(group.head());
     return new BlockView(
         id,
-        clock,
+        fromTo(group),
         PrintableText.of(yardstick.name()),
         yardstick.balls() + " balls each",
         PrintableText.of("Counts: " + yardstick.hit()),
         PrintableText.of(yardstick.setUp()),
         List.of(),
         DrawnCourts.of(yardstick),
-        List.of(),
+        sitting.isEmpty() ? List.of() : List.of(GameStretch.sittingOnly(sitting)),
         rows,
-        sitting(block),
         List.of());
   }
 
-  private BlockView plain(PlannedBlock block, String id, String clock) {
-    boolean rest = block.kind() == PlannedBlock.Kind.BREAK;
+  private BlockView warmUps(BlockGroup group, String id) {
+    List<WarmUpLine> lines = new ArrayList<>();
+    for (PlannedBlock block : group.blocks()) {
+      Optional<Drill> drill = request.drills().drills().apply(block.drill());
+      lines.add(
+          new WarmUpLine(
+              minutes(block),
+              title(block, drill),
+              drill.map(each -> PrintableText.of(each.rule())).orElse(""),
+              drill.map(each -> cues(each.advice().cues())).orElse(List.of())));
+    }
     return new BlockView(
         id,
-        clock,
-        rest ? "Break" : block.drill().value().replace('-', ' '),
-        minutes(block),
-        rest ? "Water, shade, and a look at the next block." : "",
+        fromTo(group),
+        "Warm-up",
+        "",
+        "",
         "",
         List.of(),
         List.of(),
-        new GameRows(names, request.session().plan().courts(), Role.EVEN).of(block),
         List.of(),
-        sitting(block),
-        List.of());
+        List.of(),
+        lines);
+  }
+
+  private BlockView plain(BlockGroup group, String id) {
+    PlannedBlock block = group.head();
+    boolean rest = block.kind() == PlannedBlock.Kind.BREAK;
+    return BlockView.plain(
+        id,
+        fromTo(group),
+        rest ? "Break" : title(block, Optional.empty()),
+        minutes(block) + (rest ? ": water, shade, and a look at the next block." : ""));
+  }
+
+  private String fromTo(BlockGroup group) {
+    return clock.fromTo(group.first(), group.last());
+  }
+
+  private static String title(PlannedBlock block, Optional<Drill> drill) {
+    return drill
+        .map(each -> PrintableText.of(each.name()))
+        .orElseGet(() -> block.drill().value().replace('-', ' '));
   }
 
   private static List<String> cues(List<String> cues) {
@@ -124,11 +177,16 @@ final class BlockWriter {
     return Math.round(block.time().mean()) + " min";
   }
 
+  private String direction(Optional<Drill> drill, Set<Lane> lanes) {
+    return directions(lanes)
+        + drill.map(each -> scoring.exceptRoundThePost(each, lanes)).orElse("");
+  }
+
   private static String directions(Set<Lane> lanes) {
     if (lanes.containsAll(Lane.of(Direction.CROSS_EVEN))
         && lanes.containsAll(Lane.of(Direction.CROSS_ODD))
         && lanes.size() == 2) {
-      return "cross-court, even and odd side";
+      return "cross-court";
     }
     return lanes.stream()
         .map(Lane::direction)
@@ -138,36 +196,24 @@ final class BlockWriter {
         .collect(Collectors.joining(" and "));
   }
 
-  private static String scoring(DrillForm.Scored game, PlannedBlock block, Set<Lane> lanes) {
-    StringBuilder words = new StringBuilder(firstUpper(game.format().label())).append('.');
-    if (game.serving() == Serving.FEED) {
-      words.append(" Feed: ").append(game.feed().by().words()).append('.');
-    } else {
-      words.append(' ').append(firstUpper(game.serving().words())).append('.');
-    }
-    boolean roundThePost =
-        lanes.stream()
-            .anyMatch(
-                lane -> game.roundThePostIn(lane.direction()) == RoundThePost.LEGAL_ON_FULL_COURT);
-    if (roundThePost) {
-      words.append(" A legal ball round the post wins the rally.");
-    }
-    if (block.end() == PlannedBlock.End.BY_CLOCK) {
-      words.append(" At the horn the score stands.");
-    }
-    return words.toString();
-  }
-
-  private static List<RoleLine> roles(Layout layout) {
-    if (layout.isEven()) {
+  private static List<RoleLine> roles(Drill drill) {
+    if (drill.layout().filter(layout -> !layout.isEven()).isEmpty()) {
       return List.of();
     }
-    return List.of(role(layout.sides().a(), Mark.SOLID), role(layout.sides().b(), Mark.OUTLINED));
+    BySide<DrillSide> sides = drill.layout().orElseThrow().sides();
+    return Stream.of(Side.values())
+        .map(
+            side ->
+                role(
+                    sides.of(side),
+                    side == Side.A ? Mark.SOLID : Mark.OUTLINED,
+                    ScoringWords.starting(drill, side)))
+        .toList();
   }
 
-  private static RoleLine role(DrillSide side, Mark mark) {
+  private static RoleLine role(DrillSide side, Mark mark, String starting) {
     String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
-    return new RoleLine(mark, side.role().words() + advance);
+    return new RoleLine(mark, side.role().words() + advance + starting);
   }
 
   private String sitting(PlannedBlock block) {
@@ -183,11 +229,5 @@ final class BlockWriter {
       }
     }
     return turns.isEmpty() ? "" : "Sits out: " + String.join(" · ", turns);
-  }
-
-  private static String firstUpper(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

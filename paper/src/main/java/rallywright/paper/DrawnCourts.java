@@ -20,18 +20,21 @@ final class DrawnCourts {
     List<CourtPicture> pictures = new ArrayList<>();
     List<Lane> straight = lanes.stream().filter(lane -> !lane.direction().isCross()).toList();
     List<Lane> cross = lanes.stream().filter(lane -> lane.direction().isCross()).toList();
-    for (List<Lane> sharing : List.of(straight, cross)) {
-      CourtDrawing.of(drill, sharing).map(DrawnCourts::onPaper).ifPresent(pictures::add);
-    }
+    CourtDrawing.of(drill, straight)
+        .map(drawing -> onPaper(drawing, "straight"))
+        .ifPresent(pictures::add);
+    CourtDrawing.of(drill, cross)
+        .map(drawing -> onPaper(drawing, "cross"))
+        .ifPresent(pictures::add);
     return pictures;
   }
 
   /** The place of the player and the target. */
   static List<CourtPicture> of(Yardstick yardstick) {
-    return List.of(onPaper(CourtDrawing.of(yardstick)));
+    return List.of(onPaper(CourtDrawing.of(yardstick), ""));
   }
 
-  private static CourtPicture onPaper(CourtDrawing drawing) {
-    return new CourtPicture(drawing.svg(Detail.PAPER), drawing.words());
+  private static CourtPicture onPaper(CourtDrawing drawing, String caption) {
+    return new CourtPicture(drawing.svg(Detail.PAPER), caption, drawing.words());
   }
 }

@@ -1,6 +1,7 @@
 package rallywright.paper;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -13,6 +14,7 @@ import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
 import rallywright.paper.sheet.GameCell;
+import rallywright.paper.sheet.GameStretch;
 import rallywright.paper.sheet.Mark;
 import rallywright.paper.sheet.SeatLine;
 
@@ -40,39 +42,36 @@ final class GameRows {
   }
 
   /**
-   * The rows of a block. All games of a turn stand side by side where they fit; a row holds whole
-   * turns.
+   * The games of a block. Where every turn plays on the same two to four lanes, the places stand
+   * over the columns and a row holds whole turns; else each cell names its own turn and place.
    */
-  List<List<GameCell>> of(PlannedBlock block) {
+  GameStretch of(PlannedBlock block, String label, String sitting) {
     List<PlannedGame> games = block.games().stream().sorted(ORDER_OF_PLAY).toList();
-    if (games.isEmpty()) {
-      return List.of();
+    List<GameCell> cells = games.stream().map(this::cell).toList();
+    List<String> places = cells.stream().map(GameCell::place).distinct().toList();
+    long turns = games.stream().mapToInt(PlannedGame::turn).distinct().count();
+    boolean even =
+        places.size() > 1
+            && places.size() <= MOST_IN_A_ROW
+            && games.size() == turns * places.size();
+    if (!even) {
+      return new GameStretch(label, 0, List.of(), rows(cells, MOST_IN_A_ROW), sitting);
     }
-    List<List<GameCell>> rows = new ArrayList<>();
-    List<GameCell> row = new ArrayList<>();
-    int perRow = cellsPerRow(games);
-    for (PlannedGame game : games) {
-      if (row.size() == perRow) {
-        rows.add(row);
-        row = new ArrayList<>();
-      }
-      row.add(cell(game));
+    int turnsInARow = MOST_IN_A_ROW / places.size();
+    List<String> columns = new ArrayList<>();
+    for (int turn = 0; turn < turnsInARow; turn++) {
+      columns.addAll(turn < turns ? places : Collections.nCopies(places.size(), ""));
     }
-    rows.add(row);
-    return rows;
+    return new GameStretch(
+        label, places.size(), columns, rows(cells, turnsInARow * places.size()), sitting);
   }
 
-  /** Whole turns in a row: three for three lanes, else four. */
-  private static int cellsPerRow(List<PlannedGame> games) {
-    long lanes =
-        games.stream()
-            .collect(Collectors.groupingBy(PlannedGame::turn, Collectors.counting()))
-            .values()
-            .stream()
-            .mapToLong(Long::longValue)
-            .max()
-            .orElse(1);
-    return lanes == MOST_IN_A_ROW - 1 ? MOST_IN_A_ROW - 1 : MOST_IN_A_ROW;
+  private static List<List<GameCell>> rows(List<GameCell> cells, int inARow) {
+    List<List<GameCell>> rows = new ArrayList<>();
+    for (int from = 0; from < cells.size(); from += inARow) {
+      rows.add(cells.subList(from, Math.min(cells.size(), from + inARow)));
+    }
+    return rows;
   }
 
   private GameCell cell(PlannedGame game) {

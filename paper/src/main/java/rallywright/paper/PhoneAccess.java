@@ -48,8 +48,8 @@ public sealed interface PhoneAccess {
     /** The usual reason: the program listens on this computer only. */
     public static final Closed ON_THIS_COMPUTER_ONLY =
         new Closed(
-            "No code for phones: the program was started for this computer only. Start it with"
-                + " --host to open it to phones, or type the scores in afterwards.");
+            "No code for phones: started for this computer only. Start with --host, or type the"
+                + " scores in later.");
 
     /** Refuses an empty sentence. */
     public Closed {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.session.Session;
 import rallywright.paper.press.QrPicture;
@@ -49,16 +48,16 @@ final class SheetWriter {
         plan.courts() == 1 ? "1 court" : plan.courts() + " courts",
         plan.present().stream().map(names::of).toList(),
         request.origin().sentence(),
-        blocks(plan, new BlockWriter(request, names), clock),
+        blocks(plan, new BlockWriter(request, names)),
         phone(request.access()),
+        ScoringWords.of(request).usual(),
         CAUTIONS);
   }
 
-  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer, BlockClock clock) {
+  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer) {
     List<BlockView> blocks = new ArrayList<>();
-    for (int place = 0; place < plan.blocks().size(); place++) {
-      PlannedBlock block = plan.blocks().get(place);
-      BlockView view = writer.write(block, "block-" + (place + 1), clock.fromTo(place));
+    for (BlockGroup group : BlockGroup.of(plan.blocks())) {
+      BlockView view = writer.write(group, "block-" + (group.first() + 1));
       blocks.addAll(view.inPartsOf(MOST_ROWS));
     }
     return blocks;

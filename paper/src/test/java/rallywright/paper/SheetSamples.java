@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import rallywright.engine.court.Lane;
 import rallywright.paper.sheet.IntervalBar;
 import rallywright.paper.sheet.PlayerHandout;
@@ -17,6 +18,13 @@ final class SheetSamples {
 
   public static void main(String[] arguments) throws IOException {
     Files.createDirectories(FOLDER);
+    for (PaperSize paper : PaperSize.values()) {
+      String on = "-" + paper.name().toLowerCase(Locale.ROOT);
+      write("planned-8-90-2" + on, PlannedSessions.of(8, 90, 2), paper);
+      write("planned-8-100-2" + on, PlannedSessions.of(8, 100, 2), paper);
+      write("planned-5-90-1" + on, PlannedSessions.of(5, 90, 1), paper);
+      write("planned-4-60-1" + on, PlannedSessions.of(4, 60, 1), paper);
+    }
     write("four-a4", SampleSession.usual(4).request(), PaperSize.A4);
     write("five-letter", SampleSession.usual(5).request(), PaperSize.LETTER);
     write("eight-a4", SampleSession.usual(8).request(), PaperSize.A4);

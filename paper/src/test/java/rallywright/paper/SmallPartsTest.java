@@ -13,6 +13,8 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.Lane;
 import rallywright.paper.sheet.BlockView;
 import rallywright.paper.sheet.Frame;
+import rallywright.paper.sheet.GameCell;
+import rallywright.paper.sheet.GameStretch;
 import rallywright.paper.sheet.IntervalBar;
 import rallywright.paper.sheet.Leaf;
 import rallywright.paper.sheet.SheetView;
@@ -60,11 +62,16 @@ class SmallPartsTest {
         SampleSession.of("Ann", "Bo", "Cy", "Di", "Ed", "Flo")
             .drill(SampleDrills.DROP, 10, 2, Lane.STRAIGHT_LEFT, Lane.STRAIGHT_RIGHT);
     BlockView block = SheetWriter.write(session.request()).blocks().get(0);
-    assertThat(block.games()).hasSize(2).allMatch(row -> row.size() == 3);
-    assertThat(block.games().get(0)).allMatch(game -> "1".equals(game.turn()));
-    assertThat(block.games().get(1)).allMatch(game -> "2".equals(game.turn()));
-    assertThat(block.games().get(0).get(0).near().mark().words()).isEqualTo("solid");
-    assertThat(block.games().get(0).get(0).far().mark().words()).isEqualTo("outlined");
+    GameStretch stretch = block.stretches().get(0);
+    assertThat(stretch.columns()).containsExactly("court 1 right", "court 1 left", "court 2 right");
+    assertThat(stretch.rows()).hasSize(2).allMatch(row -> row.size() == 3);
+    assertThat(stretch.rows().get(0)).allMatch(game -> "1".equals(game.turn()));
+    assertThat(stretch.rows().get(1)).allMatch(game -> "2".equals(game.turn()));
+    for (List<GameCell> row : stretch.rows()) {
+      assertThat(row).extracting(GameCell::place).isEqualTo(stretch.columns());
+    }
+    assertThat(stretch.rows().get(0).get(0).near().mark().words()).isEqualTo("solid");
+    assertThat(stretch.rows().get(0).get(0).far().mark().words()).isEqualTo("outlined");
   }
 
   @Test

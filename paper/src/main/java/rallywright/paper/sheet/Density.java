@@ -6,8 +6,12 @@ public enum Density {
   ROOMY,
   /** A little closer. */
   CLOSE,
-  /** As close as it stays readable at arm's length. */
-  TIGHT;
+  /** Closer, the drawings smaller. */
+  TIGHT,
+  /** For a full session: smaller drawings, a warm-up on a line or two. */
+  FULL,
+  /** The same with the least white that keeps parts apart. */
+  FULLEST;
 
   /**
    * The name of its style.

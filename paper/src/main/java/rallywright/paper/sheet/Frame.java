@@ -11,7 +11,7 @@ import java.util.Locale;
 public record Frame(double pageWidthMm, double pageHeightMm) {
 
   /** The white edge that every printer can keep. */
-  public static final double EDGE_MM = 9;
+  public static final double EDGE_MM = 8;
 
   /** The white strip on each side of the fold. */
   public static final double FOLD_MM = 7;

@@ -12,6 +12,7 @@ import java.util.List;
  * @param demo the sentence that says that all of it is invented, or empty
  * @param blocks the blocks in the order of play
  * @param phone the way to the phone page
+ * @param usual what holds for every game unless its part says otherwise, or empty
  * @param cautions the usual cautions, a sentence each
  */
 public record SheetView(
@@ -22,6 +23,7 @@ public record SheetView(
     String demo,
     List<BlockView> blocks,
     PhoneView phone,
+    String usual,
     List<String> cautions) {
 
   /** Copies the lists. */

@@ -25,11 +25,11 @@ public final class Typesetter {
   /** The id of one line for notes in the measured page. */
   public static final String NOTE_LINE = "note-line";
 
-  private static final double LEAST_GAP_MM = 2.4;
+  private static final double LEAST_GAP_MM = 0.8;
   private static final double LARGEST_GAP_MM = 6.5;
 
   /** Kept free: the heavier rule at the top of the right half, and rounding to printer's dots. */
-  private static final double RESERVE_MM = 1.4;
+  private static final double RESERVE_MM = 1.0;
 
   private static final int MOST_NOTE_LINES = 8;
 
