@@ -33,12 +33,20 @@ final class Browsers implements AutoCloseable {
 
   /** A fresh profile the size of a phone, with touch. */
   BrowserContext phone() {
-    return browser.newContext(
-        new Browser.NewContextOptions()
-            .setViewportSize(390, 844)
-            .setHasTouch(true)
-            .setIsMobile(true)
-            .setDeviceScaleFactor(2));
+    return browser.newContext(phoneOptions());
+  }
+
+  /** A phone whose owner has agreed to trust the server's own certificate. */
+  BrowserContext trustingPhone() {
+    return browser.newContext(phoneOptions().setIgnoreHTTPSErrors(true));
+  }
+
+  private static Browser.NewContextOptions phoneOptions() {
+    return new Browser.NewContextOptions()
+        .setViewportSize(390, 844)
+        .setHasTouch(true)
+        .setIsMobile(true)
+        .setDeviceScaleFactor(2);
   }
 
   /** A fresh profile the size of a laptop. */
