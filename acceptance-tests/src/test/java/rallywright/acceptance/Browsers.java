@@ -3,7 +3,10 @@ package rallywright.acceptance;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -52,6 +55,15 @@ final class Browsers implements AutoCloseable {
   /** A fresh profile the size of a laptop. */
   BrowserContext laptop() {
     return browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768));
+  }
+
+  /** Does what leads to another page, or to the same anew, and waits for that page. */
+  static void toNextPage(Page page, Runnable step) {
+    page.evaluate("() => document.documentElement.setAttribute('data-left', '')");
+    step.run();
+    page.locator("html:not([data-left]) main")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+    page.waitForLoadState();
   }
 
   @Override

@@ -65,7 +65,7 @@ class PhoneFileIT {
     try (StartedProgram program = StartedProgram.serve(data);
         Browsers browsers = new Browsers()) {
       Page desk = desk(browsers, program);
-      desk.locator("button.now").click();
+      Browsers.toNextPage(desk, () -> desk.locator("button.now").click());
       assertThat(desk.locator("#file-error").textContent()).contains("No file was chosen");
       takeIn(desk, Files.writeString(folder.resolve("a.json"), "Ilse won, I think"));
       assertThat(desk.locator("#file-error").textContent()).contains("is not JSON");
@@ -108,7 +108,7 @@ class PhoneFileIT {
 
   private static void takeIn(Page desk, Path file) {
     desk.setInputFiles("#file", file);
-    desk.waitForNavigation(() -> desk.locator("button.now").click());
+    Browsers.toNextPage(desk, () -> desk.locator("button.now").click());
   }
 
   private static String rally(int number, String game) {
