@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.SelectOption;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -245,15 +246,11 @@ class PeopleIT {
   }
 
   private void press(String words) {
-    Browsers.toNextPage(
-        page,
-        () ->
-            page.locator("main button")
-                .filter(
-                    new Locator.FilterOptions()
-                        .setHasText(Pattern.compile("^" + Pattern.quote(words) + "$")))
-                .first()
-                .click());
+    Locator button =
+        page.locator("main")
+            .getByRole(
+                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(words).setExact(true));
+    Browsers.toNextPage(page, () -> button.first().click());
   }
 
   private ClubStore stored() {

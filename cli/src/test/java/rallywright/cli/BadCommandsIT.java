@@ -9,10 +9,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -44,23 +46,36 @@ class BadCommandsIT {
         .isZero();
   }
 
-  @ParameterizedTest(name = "{0}")
+  @ParameterizedTest(name = "{1}")
   @CsvFileSource(resources = "/bad-input/commands.csv", delimiter = '|', numLinesToSkip = 2)
-  void command_givenWrongly_isAnsweredInOneLineAndChangesNothing(String arguments, String words) {
-    TreeMap<String, String> before = contents();
+  void command_givenWrongly_isAnsweredInOneLineAndChangesNothing(
+      int code, String arguments, String words) {
+    Map<String, String> before = contents();
 
     Run run = new Run(arguments);
 
-    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.code()).isEqualTo(code);
     assertThat(run.out()).isEmpty();
     assertThat(run.err().strip().lines()).hasSize(1);
     assertThat(run.err()).contains(words);
     assertThat(contents()).isEqualTo(before);
   }
 
+  @Test
+  void import_ofAnotherFile_namesItAndStoresNothing() {
+    Map<String, String> before = contents();
+    Run run = new Run("import @text.txt --data @club");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err().strip().lines())
+        .satisfiesExactly(
+            line -> assertThat(line).startsWith("text.txt: This is not a whole export"),
+            line -> assertThat(line).startsWith("Nothing was stored: 1 problem"));
+    assertThat(contents()).isEqualTo(before);
+  }
+
   /** The files in the folder with what they hold; the club by its people, as its pages see them. */
-  private static TreeMap<String, String> contents() {
-    TreeMap<String, String> contents = new TreeMap<>();
+  private static Map<String, String> contents() {
+    Map<String, String> contents = new TreeMap<>();
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         if (!file.startsWith(folder.resolve("club"))) {
