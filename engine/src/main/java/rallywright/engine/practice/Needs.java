@@ -8,6 +8,7 @@ import java.util.Objects;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.practice.Need.Cause;
 import rallywright.engine.quantity.StandardNormal;
+import rallywright.engine.skill.RallyCounts;
 
 /**
  * The needs of one player, one for each skill.
@@ -21,8 +22,8 @@ import rallywright.engine.quantity.StandardNormal;
  */
 public final class Needs {
 
-  /** Fewer rallies than this are too early to tell. Assumption of this project. */
-  public static final int ENOUGH_RALLIES = 30;
+  /** Fewer rallies than this are too early to tell, as {@link RallyCounts} says. */
+  public static final int ENOUGH_RALLIES = (int) RallyCounts.ENOUGH;
 
   private static final double ROOM_SCALE_LOGITS = 0.5;
   private static final double MOST_URGENCY = 0.5;

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import rallywright.engine.club.Level;
 import rallywright.engine.drill.Skill;
+import rallywright.engine.skill.SkillPrior;
 
 /**
  * What is known of a player today, as the plan needs it.
@@ -18,10 +19,10 @@ import rallywright.engine.drill.Skill;
 public record PlayerStanding(String name, Optional<Level> level, Map<Skill, SkillStanding> skills) {
 
   /** Logits that half a step of level is worth. Assumption of this project. */
-  public static final double LOGITS_PER_HALF_LEVEL = 0.45;
+  public static final double LOGITS_PER_HALF_LEVEL = SkillPrior.DEFAULT.levelStep();
 
   /** The level whose skills stand at 0 logits. */
-  public static final double MIDDLE_LEVEL = 3.5;
+  public static final double MIDDLE_LEVEL = SkillPrior.MIDDLE_LEVEL;
 
   /** How unsure a skill is before any game, in logits. Assumption of this project. */
   public static final double FIRST_SD = 0.6;

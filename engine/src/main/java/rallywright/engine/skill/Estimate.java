@@ -1,5 +1,7 @@
 package rallywright.engine.skill;
 
+import rallywright.engine.quantity.StandardNormal;
+
 /**
  * A number that is not known exactly: mean and spread of a normal distribution.
  *
@@ -46,6 +48,6 @@ public record Estimate(double mean, double sd) {
     if (sd == 0) {
       return mean > value ? 1 : 0;
     }
-    return Normal.below((mean - value) / sd);
+    return StandardNormal.below((mean - value) / sd);
   }
 }

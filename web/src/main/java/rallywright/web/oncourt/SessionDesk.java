@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import rallywright.engine.club.Group;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Venue;
@@ -37,6 +38,11 @@ public final class SessionDesk {
         .sorted(
             java.util.Comparator.comparing(Session::date).thenComparing(Session::start).reversed())
         .toList();
+  }
+
+  /** The groups that sessions can be for. */
+  public List<Group> groups() {
+    return store.groups().all();
   }
 
   /** The session of this id with all that belongs to it. */

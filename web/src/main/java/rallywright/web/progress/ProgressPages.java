@@ -141,7 +141,12 @@ final class ProgressPages {
   private List<NextLine> advice(Player player, ClubReading reading) {
     return needs(player, reading).stream()
         .limit(MOST_NEEDS)
-        .map(need -> new NextLine(need.skill().words(), need.sentence(), drillsFor(need.skill())))
+        .map(
+            need ->
+                new NextLine(
+                    SkillWords.capital(need.skill().words()),
+                    need.sentence(),
+                    drillsFor(need.skill())))
         .toList();
   }
 

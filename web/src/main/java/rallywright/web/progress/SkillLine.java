@@ -22,7 +22,7 @@ public record SkillLine(
   static SkillLine of(SkillReading reading) {
     Skill skill = reading.skill();
     return new SkillLine(
-        skill.words(),
+        SkillWords.capital(skill.words()),
         reading.enough(),
         new Estimate(
             SHARES,

@@ -57,6 +57,11 @@ final class SkillWords {
     return chance >= 0.95 ? "19 in 20 or more" : Math.round(10 * chance) + " in 10";
   }
 
+  /** A word as a heading begins with it. */
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   /** A share as so many in ten: whole numbers, never 0 or 10. */
   static long ten(double share) {
     return Math.max(1, Math.min(9, Math.round(10 * share)));

@@ -41,8 +41,10 @@ final class SessionPages {
 
   @GetMapping("/sessions")
   String list(HttpServletRequest request, Model model) {
+    String group = request.getParameter("group") == null ? "" : request.getParameter("group");
     List<SessionLine> lines =
         desk.all().stream()
+            .filter(session -> group.isEmpty() || isFor(session, group))
             .map(
                 session ->
                     new SessionLine(
@@ -50,7 +52,13 @@ final class SessionPages {
             .toList();
     model.addAttribute("frame", frames.frame("Sessions", PageFrame.Part.SESSIONS, request));
     model.addAttribute("lines", lines);
+    model.addAttribute("groups", desk.groups());
+    model.addAttribute("group", group);
     return "sessions/list";
+  }
+
+  private static boolean isFor(Session session, String group) {
+    return session.group() != null && session.group().value().equals(group);
   }
 
   @GetMapping("/sessions/{id}")
