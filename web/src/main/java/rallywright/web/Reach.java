@@ -59,8 +59,7 @@ public record Reach(String host, int port, @Nullable String publicAddress, @Null
         return Files.readString(file, StandardCharsets.ISO_8859_1);
       } catch (IOException unreadable) {
         throw new IllegalArgumentException(
-            "The %s, %s, could not be read to its end. Maybe copy it again."
-                .formatted(what, file),
+            "The %s, %s, could not be read to its end. Maybe copy it again.".formatted(what, file),
             unreadable);
       }
     }
