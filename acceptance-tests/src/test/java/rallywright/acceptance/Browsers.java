@@ -3,7 +3,10 @@ package rallywright.acceptance;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -33,17 +36,34 @@ final class Browsers implements AutoCloseable {
 
   /** A fresh profile the size of a phone, with touch. */
   BrowserContext phone() {
-    return browser.newContext(
-        new Browser.NewContextOptions()
-            .setViewportSize(390, 844)
-            .setHasTouch(true)
-            .setIsMobile(true)
-            .setDeviceScaleFactor(2));
+    return browser.newContext(phoneOptions());
+  }
+
+  /** A phone whose owner has agreed to trust the server's own certificate. */
+  BrowserContext trustingPhone() {
+    return browser.newContext(phoneOptions().setIgnoreHTTPSErrors(true));
+  }
+
+  private static Browser.NewContextOptions phoneOptions() {
+    return new Browser.NewContextOptions()
+        .setViewportSize(390, 844)
+        .setHasTouch(true)
+        .setIsMobile(true)
+        .setDeviceScaleFactor(2);
   }
 
   /** A fresh profile the size of a laptop. */
   BrowserContext laptop() {
     return browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768));
+  }
+
+  /** Does what leads to another page, or to the same anew, and waits for that page. */
+  static void toNextPage(Page page, Runnable step) {
+    page.evaluate("() => document.documentElement.setAttribute('data-left', '')");
+    step.run();
+    page.locator("html:not([data-left]) main")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+    page.waitForLoadState();
   }
 
   @Override

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class StartedProgram implements AutoCloseable {
 
   private static final Pattern ADDRESS =
-      Pattern.compile("(http://[0-9.:]+)/sign-in#key=([A-Za-z0-9_-]+)");
+      Pattern.compile("(https?://[0-9.:]+)/sign-in#key=([A-Za-z0-9_-]+)");
 
   private final Process process;
   private final String address;
@@ -28,33 +28,46 @@ final class StartedProgram implements AutoCloseable {
 
   /** Starts {@code serve} on a free port with its data in a folder. */
   static StartedProgram serve(Path data) {
-    return start("serve", data, 0);
+    return start("serve", data, 0, List.of());
+  }
+
+  /** Starts {@code serve} on a free port with more options. */
+  static StartedProgram serve(Path data, List<String> options) {
+    return start("serve", data, 0, options);
   }
 
   /** Starts {@code serve} on a given port, as after a power cut. */
   static StartedProgram serve(Path data, int port) {
-    return start("serve", data, port);
+    return start("serve", data, port, List.of());
   }
 
   /** Starts {@code demo} on a free port with its data in a folder. */
   static StartedProgram demo(Path data) {
-    return start("demo", data, 0);
+    return start("demo", data, 0, List.of());
   }
 
-  private static StartedProgram start(String command, Path data, int port) {
+  private static StartedProgram start(String command, Path data, int port, List<String> options) {
+    List<String> arguments = new ArrayList<>();
+    arguments.addAll(List.of(command, "--port", String.valueOf(port), "--data", data.toString()));
+    arguments.addAll(options);
+    try {
+      Process process = new ProcessBuilder(line(arguments)).redirectErrorStream(true).start();
+      return waitForAddress(process);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+
+  /** What starts the program with these arguments. */
+  static List<String> line(List<String> arguments) {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.add("-XX:TieredStopAtLevel=1");
     line.add("-cp");
     line.add(System.getProperty("java.class.path"));
     line.add("rallywright.cli.Rallywright");
-    line.addAll(List.of(command, "--port", String.valueOf(port), "--data", data.toString()));
-    try {
-      Process process = new ProcessBuilder(line).redirectErrorStream(true).start();
-      return waitForAddress(process);
-    } catch (IOException problem) {
-      throw new UncheckedIOException(problem);
-    }
+    line.addAll(arguments);
+    return line;
   }
 
   private static StartedProgram waitForAddress(Process process) throws IOException {

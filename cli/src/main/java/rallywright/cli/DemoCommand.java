@@ -35,6 +35,7 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    ServerSettings settings = options.settings(data, ServerSettings.Mode.DEMO);
     try (ClubStore store = ClubStore.open(StoreAddress.file(data))) {
       if (DemoClub.load(store, Clock.system(ZoneId.systemDefault())) == DemoClub.Loading.LOADED) {
         spec.commandLine()
@@ -43,7 +44,7 @@ final class DemoCommand implements Callable<Integer> {
         spec.commandLine().getOut().flush();
       }
     }
-    ServeCommand.announce(spec, WebServer.start(options.settings(data, ServerSettings.Mode.DEMO)));
+    ServeCommand.announce(spec, WebServer.start(settings));
     return ServeCommand.KEEPS_RUNNING;
   }
 }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Standing;
 
 /**
  * The names that others may see: first names only, told apart by one letter where two are equal.
@@ -35,7 +36,7 @@ public final class FirstNames {
   public static FirstNames of(Collection<Player> players) {
     Map<String, List<Player>> sameName = new LinkedHashMap<>();
     for (Player player : players) {
-      String key = player.firstName().toLowerCase(Locale.ROOT);
+      String key = shown(player).toLowerCase(Locale.ROOT);
       sameName.computeIfAbsent(key, unused -> new ArrayList<>()).add(player);
     }
     Map<PlayerId, String> names = new HashMap<>();
@@ -66,7 +67,7 @@ public final class FirstNames {
   private static void nameAll(List<Player> group, Map<PlayerId, String> names) {
     if (group.size() == 1) {
       Player only = group.get(0);
-      names.put(only.id(), PrintableText.of(only.firstName()));
+      names.put(only.id(), PrintableText.of(shown(only)));
       return;
     }
     List<String> initials = group.stream().map(FirstNames::initialOfTheRest).toList();
@@ -76,12 +77,17 @@ public final class FirstNames {
       String letter =
           initialsTellApart ? initials.get(place) + "." : "(" + letterInOrder(place) + ")";
       Player player = group.get(place);
-      names.put(player.id(), PrintableText.of(player.firstName()) + " " + letter);
+      names.put(player.id(), PrintableText.of(shown(player)) + " " + letter);
     }
   }
 
+  /** The first name; of somebody who was erased, the words that stand in its place. */
+  private static String shown(Player player) {
+    return player.standing() == Standing.ERASED ? player.name().strip() : player.firstName();
+  }
+
   private static String initialOfTheRest(Player player) {
-    String rest = player.name().strip().substring(player.firstName().length()).strip();
+    String rest = player.name().strip().substring(shown(player).length()).strip();
     return rest.isEmpty()
         ? ""
         : new String(Character.toChars(rest.codePointAt(0))).toUpperCase(Locale.ROOT);

@@ -137,6 +137,9 @@ final class ContentsRows {
   private static SessionPlan here(SessionPlan plan, Forgotten forgotten) {
     SessionPlan changed = PlanPlayers.replaced(plan, forgotten::now);
     for (PlayerId player : PlanPlayers.named(changed)) {
+      if (forgotten.has(player) || forgotten.isNameless(player)) {
+        changed = PlanPlayers.withoutReasons(changed);
+      }
       if (forgotten.has(player)) {
         changed = PlanPlayers.without(changed, player);
       }

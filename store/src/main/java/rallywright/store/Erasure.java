@@ -31,6 +31,7 @@ final class Erasure {
     if (PlayerRows.find(client, id).isEmpty()) {
       throw new StoreProblem("There is no player with the id " + id + ". Maybe erased already.");
     }
+    forgetReasons(id);
     client.sql("delete from group_member where player_id = :id").param("id", id.value()).update();
     if (games == ErasedGames.KEEP) {
       removeEvents(event -> event instanceof CourtEvent.EffortRated && isOf(event, id));
@@ -44,6 +45,22 @@ final class Erasure {
       Forgotten.add(client, id);
       forgetMerged(id);
     }
+  }
+
+  /** Reasons of plans name people, by first names that may have been changed since. */
+  private void forgetReasons(PlayerId id) {
+    for (Session session : SessionRows.all(client)) {
+      if (PlanPlayers.named(session.plan()).contains(id)) {
+        SessionRows.put(client, session.withPlan(PlanPlayers.withoutReasons(session.plan())));
+      }
+    }
+    SessionRows.templates(client)
+        .forEach(
+            (name, plan) -> {
+              if (PlanPlayers.named(plan).contains(id)) {
+                SessionRows.put(client, name, PlanPlayers.withoutReasons(plan));
+              }
+            });
   }
 
   /** The old ids of walk-ins who were this person must not come back either. */

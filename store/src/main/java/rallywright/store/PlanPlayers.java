@@ -16,6 +16,12 @@ import rallywright.engine.plan.SessionPlan;
 /** Who stands in a plan, and the same plan with others or without one. */
 final class PlanPlayers {
 
+  /** What stands in place of a reason that may have named somebody who was erased. */
+  static final String FORGOTTEN_REASON = "Its reason went with a person who was erased.";
+
+  private static final Set<PlannedBlock.Kind> NAMES_NOBODY =
+      Set.of(PlannedBlock.Kind.WARM_UP, PlannedBlock.Kind.BREAK);
+
   private PlanPlayers() {}
 
   /** Everybody whom the plan names. */
@@ -56,7 +62,31 @@ final class PlanPlayers {
                             replaced(game.a(), other),
                             replaced(game.b(), other),
                             game.headStart()))
-                .toList());
+                .toList(),
+        UnaryOperator.identity());
+  }
+
+  /**
+   * The plan without the reasons of its games. They name people by the names that these had when
+   * the plan was made, so that somebody who is to be forgotten cannot be found in them for certain.
+   */
+  static SessionPlan withoutReasons(SessionPlan plan) {
+    return changed(
+        plan,
+        UnaryOperator.identity(),
+        UnaryOperator.identity(),
+        block ->
+            NAMES_NOBODY.contains(block.kind())
+                ? block
+                : new PlannedBlock(
+                    block.id(),
+                    block.kind(),
+                    block.drill(),
+                    block.end(),
+                    block.time(),
+                    block.games(),
+                    block.sitting(),
+                    FORGOTTEN_REASON));
   }
 
   /** The plan without a player and without the games in which the player is seated. */
@@ -65,13 +95,15 @@ final class PlanPlayers {
     return changed(
         plan,
         players -> players.stream().filter(stays).toList(),
-        games -> games.stream().filter(game -> seated(game).allMatch(stays)).toList());
+        games -> games.stream().filter(game -> seated(game).allMatch(stays)).toList(),
+        UnaryOperator.identity());
   }
 
   private static SessionPlan changed(
       SessionPlan plan,
       UnaryOperator<List<PlayerId>> players,
-      UnaryOperator<List<PlannedGame>> games) {
+      UnaryOperator<List<PlannedGame>> games,
+      UnaryOperator<PlannedBlock> reasons) {
     List<PlannedBlock> blocks =
         plan.blocks().stream()
             .map(
@@ -85,6 +117,7 @@ final class PlanPlayers {
                         games.apply(block.games()),
                         block.sitting().stream().map(players).toList(),
                         block.reason()))
+            .map(reasons)
             .toList();
     return new SessionPlan(plan.minutes(), plan.courts(), players.apply(plan.present()), blocks);
   }

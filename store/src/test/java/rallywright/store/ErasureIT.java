@@ -19,6 +19,8 @@ import rallywright.engine.club.Limit;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
+import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.score.Side;
 import rallywright.engine.session.CourtEvent;
 
@@ -43,7 +45,10 @@ class ErasureIT {
                   AgeGroup.ADULT,
                   Standing.ERASED));
       assertThat(store.groups().all().get(0).members()).doesNotContain(Examples.IVO.id());
-      assertThat(store.sessions().find(Examples.MONDAY)).contains(Examples.session());
+      SessionPlan plan = store.sessions().find(Examples.MONDAY).orElseThrow().plan();
+      assertThat(plan.present()).isEqualTo(Examples.plan().present());
+      assertThat(plan.blocks().get(0)).isEqualTo(Examples.plan().blocks().get(0));
+      assertThat(plan.blocks().get(1).games()).isEqualTo(Examples.plan().blocks().get(1).games());
       assertThat(store.events().of(Examples.MONDAY))
           .hasSize(Examples.oneOfEach().size() - 1)
           .contains(Examples.rally("e-03", Examples.FIRST, Side.A))
@@ -68,6 +73,42 @@ class ErasureIT {
           .extracting(event -> event.stamp().id().value())
           .containsExactly("e-01", "e-07", "e-08", "e-09", "e-11", "e-12", "e-13");
     }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void personNamedInReasons_erased_isNamedInNone_alsoAfterAnOldExport(TestDatabase database) {
+    for (ErasedGames games : ErasedGames.values()) {
+      try (ClubStore store = ClubStore.open(database.fresh())) {
+        Examples.fill(store);
+        SessionPlan plan = reasoned(Examples.plan(), "Vani loses about 7 rallies in 10.");
+        store.sessions().save(Examples.session().withPlan(plan));
+        store.sessions().saveTemplate("Usual", plan);
+        ClubContents old = store.contents();
+        assertThat(old.toString()).contains("Vani");
+        store.players().erase(Examples.IVO.id(), games);
+        assertThat(store.contents().toString()).doesNotContain("Vani").contains("begins warm");
+        store.take(old);
+        assertThat(store.contents().toString()).doesNotContain("Vani").contains("begins warm");
+      }
+    }
+  }
+
+  /** The plan with a reason that names Ivo by the first name he once had. */
+  private static SessionPlan reasoned(SessionPlan plan, String reason) {
+    PlannedBlock block = plan.blocks().get(1);
+    PlannedBlock changed =
+        new PlannedBlock(
+            block.id(),
+            block.kind(),
+            block.drill(),
+            block.end(),
+            block.time(),
+            block.games(),
+            block.sitting(),
+            reason);
+    return new SessionPlan(
+        plan.minutes(), plan.courts(), plan.present(), List.of(plan.blocks().get(0), changed));
   }
 
   @ParameterizedTest

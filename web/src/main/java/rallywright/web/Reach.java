@@ -1,6 +1,8 @@
 package rallywright.web;
 
+import java.io.IOException;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -32,15 +34,33 @@ public record Reach(String host, int port, @Nullable String publicAddress, @Null
   public record Tls(Path certificate, Path key) {
     /** Checks that both files can be read. */
     public Tls {
-      readable("certificate (--tls-cert)", certificate);
-      readable("key (--tls-key)", key);
+      readable("certificate (--tls-cert)", certificate, "-----BEGIN CERTIFICATE-----");
+      readable("key (--tls-key)", key, "PRIVATE KEY-----");
     }
 
-    private static void readable(String what, Path file) {
+    private static void readable(String what, Path file, String mark) {
       if (!Files.isReadable(file) || Files.isDirectory(file)) {
         throw new IllegalArgumentException(
             "The %s, %s, must be a PEM file that can be read. Maybe the path is wrong."
                 .formatted(what, file));
+      }
+      String text = text(what, file);
+      if (!text.contains(mark) || text.contains("ENCRYPTED")) {
+        throw new IllegalArgumentException(
+            ("The %s, %s, must be a PEM file, not encrypted, that holds \"%s\". Maybe the two"
+                    + " files were mixed up.")
+                .formatted(what, file, mark));
+      }
+    }
+
+    /** Byte by byte, since a file that is no PEM may hold anything. */
+    private static String text(String what, Path file) {
+      try {
+        return Files.readString(file, StandardCharsets.ISO_8859_1);
+      } catch (IOException unreadable) {
+        throw new IllegalArgumentException(
+            "The %s, %s, could not be read to its end. Maybe copy it again.".formatted(what, file),
+            unreadable);
       }
     }
   }

@@ -54,8 +54,9 @@ public final class WebServer {
       throw new StartRefused(
           "The host "
               + settings.host()
-              + " opens the club to the network, which needs a password first. Set one with"
-              + " --set-password, then start again.");
+              + " opens the club to the network, which needs a password first. Set one with "
+              + passwordCommand(settings)
+              + ", then start again.");
     }
     var context =
         new SpringApplicationBuilder(WebWiring.class)
@@ -70,6 +71,13 @@ public final class WebServer {
                 })
             .run();
     return new RunningServer(context, settings);
+  }
+
+  /** Only the club's own command sets a password; it does so for any folder. */
+  private static String passwordCommand(ServerSettings settings) {
+    return settings.mode() == ServerSettings.Mode.DEMO
+        ? "rallywright serve --set-password --data " + settings.data()
+        : "--set-password";
   }
 
   private static Map<String, Object> properties(ServerSettings settings) {
@@ -97,6 +105,8 @@ public final class WebServer {
       all.put(bundle + "private-key", tls.key().toAbsolutePath().toUri().toString());
       all.put("server.ssl.bundle", "rallywright");
       all.put("server.servlet.session.cookie.secure", "true");
+      // A pair that does not fit is answered in one sentence by refusal().
+      all.put("logging.level.org.springframework.boot.SpringApplication", "off");
     }
     return all;
   }
@@ -122,7 +132,23 @@ public final class WebServer {
               + "). Maybe 127.0.0.1, or 0.0.0.0 for every address of this computer.",
           failed);
     }
+    Reach.Tls tls = settings.reach().tls();
+    if (tls != null && !(failed instanceof StartRefused)) {
+      return new StartRefused(
+          ("The certificate %s and the key %s could not be used (%s). Maybe they do not belong"
+                  + " together.")
+              .formatted(tls.certificate(), tls.key(), rootOf(failed).getMessage()),
+          failed);
+    }
     return failed;
+  }
+
+  private static Throwable rootOf(Throwable failed) {
+    Throwable root = failed;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    return root;
   }
 
   private static <T> @Nullable T cause(Throwable failed, Class<T> kind) {

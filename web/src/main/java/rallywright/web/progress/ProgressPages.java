@@ -131,7 +131,11 @@ final class ProgressPages {
   }
 
   private String firstName(PlayerId id) {
-    return store.players().find(id).map(Player::firstName).orElse("somebody");
+    return store
+        .players()
+        .find(id)
+        .map(each -> each.standing() == Standing.ERASED ? "a former player" : each.firstName())
+        .orElse("somebody");
   }
 
   private List<NextLine> advice(Player player, ClubReading reading) {

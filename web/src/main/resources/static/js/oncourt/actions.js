@@ -210,6 +210,7 @@ export const actions = {
       ? [{ type: /** @type {const} */ ('block-ended'), block: scene.session.current }] : []),
     { type: 'session-ended' }], choice: { block: 'end', said: 'The session is over.' } }),
   weather: (scene, data) => weather(scene, { [data.part ?? '']: data.value }),
+  stays: () => ({ choice: { stays: true } }),
   hand: (_, data) => ({ choice: { hand: /** @type {Choice['hand']} */ (data.hand) } }),
 };
 

@@ -71,6 +71,7 @@ import { at, isSideOut } from './score.js';
  * @property {{kind: string, id?: string}|null} sheet
  * @property {string} said what was just done
  * @property {'right'|'left'} hand
+ * @property {boolean} stays whether the person knows that the page must stay open
  */
 
 /** All that a view needs. */

@@ -11,6 +11,7 @@ import { lanes } from './views/lanes.js';
 import { ending, timed, yardstick } from './views/other.js';
 import { scoring } from './views/scoring.js';
 import { openSheet } from './views/sheets.js';
+import { saveFile } from './save.js';
 
 const session = document.body.dataset.session ?? '';
 const coach = document.body.dataset.visitor === 'coach';
@@ -20,7 +21,7 @@ const by = phoneName();
 const horn = new Horn();
 const KEPT = `rallywright-view ${session}`;
 const NEW = { mode: 'result', block: null, lane: null, game: null, player: null, timeCalled: false,
-  picked: [null, null], sheet: null, said: '', hand: 'right' };
+  picked: [null, null], sheet: null, said: '', hand: 'right', stays: false };
 
 /** @type {import('./model.js').Choice} */
 let choice = /** @type {any} */ ({ ...NEW, ...kept() });
@@ -38,8 +39,8 @@ function kept() {
 
 function keep() {
   try {
-    const { mode, lane, game, player, hand } = choice;
-    localStorage.setItem(KEPT, JSON.stringify({ mode, lane, game, player, hand }));
+    const { mode, lane, game, player, hand, stays } = choice;
+    localStorage.setItem(KEPT, JSON.stringify({ mode, lane, game, player, hand, stays }));
   } catch {
     // A browser that keeps nothing: the lane has to be chosen again after a reload.
   }
@@ -80,7 +81,7 @@ function show() {
   document.body.dataset.hand = choice.hand;
   document.body.dataset.view = now.block ? now.game ? choice.mode : now.block.kind : 'END';
   fit(root, [el('h1.unseen', {}, 'On court'), bar(now, sync.way()),
-    ...notices(sync.way(), coach), ...body(now), said(now)]
+    ...notices(now, sync.way(), coach), ...body(now), said(now)]
     .filter((node) => node instanceof Node));
   showSheet(now);
   horn.listen(now);
@@ -103,7 +104,7 @@ function stay(now) {
 
 /** @param {Scene} now */
 function showSheet(now) {
-  const wanted = openSheet(now, coach);
+  const wanted = openSheet(now, coach, sync.way());
   fit(sheets, wanted ? [wanted] : []);
   const dialog = sheets.querySelector('dialog');
   if (dialog && !dialog.open) {
@@ -127,6 +128,10 @@ function tapped(event) {
   horn.wake();
   if (button.dataset.act === 'forget-refusals') {
     sync.forgetRefusals();
+    return;
+  }
+  if (button.dataset.act === 'save-file') {
+    saveFile(sync.waiting(), by);
     return;
   }
   const at = Date.now();

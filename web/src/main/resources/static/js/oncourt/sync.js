@@ -51,6 +51,9 @@ export class Sync {
   /** Starts: takes up what an earlier page left unsent, then looks what the server has. */
   async start() {
     this.queue = await queueOf(this.session);
+    navigator.storage?.persist?.().catch(() => {
+      // Refused: the browser may clear its store when the disk is full, not before.
+    });
     this.own = await this.queue.all();
     this.own.forEach((event) => this.unsent.add(event.id));
     await this.look();
@@ -64,6 +67,11 @@ export class Sync {
   /** Everything that happened, the server's list first, then what it does not show yet. */
   events() {
     return [...this.home, ...this.own];
+  }
+
+  /** What is not home yet, in order. */
+  waiting() {
+    return this.own.filter((event) => this.unsent.has(event.id));
   }
 
   /** @returns {Way} */
@@ -133,7 +141,7 @@ export class Sync {
 
   /** Sends the oldest unsent events. @returns {Promise<boolean>} whether the server answered */
   async sendSome() {
-    const some = this.own.filter((event) => this.unsent.has(event.id)).slice(0, MOST_AT_ONCE);
+    const some = this.waiting().slice(0, MOST_AT_ONCE);
     const response = await this.ask('events', { method: 'POST', body: JSON.stringify(some) });
     if (!response) {
       return false;

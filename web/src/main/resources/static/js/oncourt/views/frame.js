@@ -34,14 +34,28 @@ function wayHome(way) {
   return el('span.bar-way', { role: 'status', 'data-unsent': way.unsent }, words);
 }
 
-/** Things that need a word: not let in, refused scores. */
-/** @param {import('../sync.js').Way} way @param {boolean} coach */
-export function notices(way, coach) {
+/** Without TLS a browser opens no page that the server does not answer: this one has to stay. */
+export const KEEP_OPEN = 'Keep this page open: scores are kept in it.';
+
+/** The way out for scores of a phone that reaches the server no more. */
+export function saveButton() {
+  return el('button.button', { 'data-act': 'save-file' }, 'Save unsent scores as a file');
+}
+
+/** Things that need a word: the page must stay, the phone is not let in, refused scores. */
+/** @param {Scene} scene @param {import('../sync.js').Way} way @param {boolean} coach */
+export function notices(scene, way, coach) {
   const found = [];
+  if (!globalThis.isSecureContext && !scene.choice.stays) {
+    found.push(el('div.notice', { role: 'status', 'data-key': 'keep-open' },
+      el('p', {}, KEEP_OPEN),
+      el('button.button', { 'data-act': 'stays' }, 'Understood')));
+  }
   if (way.state === 'closed') {
     found.push(el('div.notice', { role: 'alert' },
       el('p', {}, 'This phone is not let in any more. Scores stay here until it is. '
-        + (coach ? 'Sign in again in another tab.' : 'Scan the code of the session again.'))));
+        + (coach ? 'Sign in again in another tab.' : 'Scan the code of the session again.')),
+      way.unsent > 0 ? saveButton() : null));
   }
   if (way.refused.length > 0) {
     found.push(el('div.notice', { role: 'alert' },

@@ -3,7 +3,7 @@
 import { drawing, el } from '../dom.js';
 import { names } from '../model.js';
 import { headStart, resultGrid } from './scoring.js';
-import { sheet, standing } from './frame.js';
+import { KEEP_OPEN, saveButton, sheet, standing } from './frame.js';
 import { cautions } from './other.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
@@ -14,8 +14,9 @@ const STROKES = [['DINK', 'Dink'], ['DROP', 'Drop'], ['RESET', 'Reset'], ['DRIVE
   ['ATTACK', 'Attack'], ['COUNTER', 'Counter'], ['PRESSING_VOLLEY', 'Press. volley'],
   ['LOB', 'Lob'], ['OVERHEAD', 'Overhead'], ['SERVE', 'Serve'], ['RETURN', 'Return']];
 
-/** The sheet that is open, or null. @param {Scene} scene @param {boolean} coach */
-export function openSheet(scene, coach) {
+/** The sheet that is open, or null. */
+/** @param {Scene} scene @param {boolean} coach @param {import('../sync.js').Way} way */
+export function openSheet(scene, coach, way) {
   switch (scene.choice.sheet?.kind) {
     case 'blocks':
       return blocks(scene);
@@ -24,7 +25,7 @@ export function openSheet(scene, coach) {
     case 'drill':
       return drill(scene);
     case 'more':
-      return more(scene, coach);
+      return more(scene, coach, way);
     case 'result':
       return result(scene, scene.choice.sheet.id ?? '');
     case 'ending':
@@ -151,9 +152,11 @@ function total(scene) {
       { 'data-act': 'count', 'data-player': player, 'data-hits': hits }, hits)))]);
 }
 
-/** @param {Scene} scene @param {boolean} coach */
-function more(scene, coach) {
+/** @param {Scene} scene @param {boolean} coach @param {import('../sync.js').Way} way */
+function more(scene, coach, way) {
   return sheet('More', [
+    way.unsent > 0 ? unsent(way.unsent) : null,
+    globalThis.isSecureContext ? null : el('p', {}, KEEP_OPEN),
     scene.plan.indoors ? null : weather(scene),
     el('h3', {}, 'Your hand'),
     el('div.cells.cells-words', {}, [['right', 'Right'], ['left', 'Left']].map(([hand, words]) =>
@@ -163,6 +166,15 @@ function more(scene, coach) {
     cautions(scene),
     coach ? el('p', {}, el('a.button', { href: `/sessions/${document.body.dataset.session}` },
       'Session page')) : null]);
+}
+
+/** @param {number} count */
+function unsent(count) {
+  return el('section', { 'data-key': 'unsent' },
+    el('h3', {}, 'Not sent yet'),
+    el('p', {}, `${count === 1 ? '1 entry waits' : `${count} entries wait`} in this phone for the `
+      + 'server. If it cannot be reached any more, save them and give the file to the coach.'),
+    saveButton());
 }
 
 /** @param {Scene} scene */
