@@ -70,9 +70,7 @@ final class BlockWriter {
         lanes.isEmpty() ? minutes(group.head()) : alone ? direction(drill, lanes) : "",
         drill.map(each -> PrintableText.of(each.rule())).orElse(""),
         drill.map(each -> scoring.differing(each, lanes, group.blocks())).orElse(""),
-        lanes.isEmpty()
-            ? List.of()
-            : drill.map(BlockWriter::roles).orElse(List.of()),
+        lanes.isEmpty() ? List.of() : drill.map(BlockWriter::roles).orElse(List.of()),
         drill.map(each -> DrawnCourts.of(each, lanes)).orElse(List.of()),
         stretches(group, drill),
         List.of(),

@@ -15,9 +15,8 @@ import rallywright.paper.sheet.Typesetter;
 /**
  * The printed page of a session: black and white, laid across, folded once.
  *
- * <p>The sheet is set anew, each time closer, until it fits on one page; if it does
- * not even then, pages follow one another and nothing is cut off. First names only; no health notes
- * and no limits.
+ * <p>The sheet is set anew, each time closer, until it fits on one page; if it does not even then,
+ * pages follow one another and nothing is cut off. First names only; no health notes and no limits.
  */
 public final class CourtSheet {
 

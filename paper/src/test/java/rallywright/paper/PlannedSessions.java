@@ -33,8 +33,7 @@ final class PlannedSessions {
     }
     Catalogue catalogue = Catalogue.shipped();
     SessionWish wish = SessionWish.of(minutes, courts);
-    PlanAnswer answer =
-        SessionPlanner.plan(PlanProblem.of(attendees, catalogue.drills(), wish));
+    PlanAnswer answer = SessionPlanner.plan(PlanProblem.of(attendees, catalogue.drills(), wish));
     if (!(answer instanceof PlanAnswer.Planned planned)) {
       throw new IllegalStateException("The session could not be planned: " + answer);
     }

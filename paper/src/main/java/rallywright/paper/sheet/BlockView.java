@@ -55,17 +55,7 @@ public record BlockView(
    */
   public static BlockView plain(String id, String clock, String title, String subtitle) {
     return new BlockView(
-        id,
-        clock,
-        title,
-        subtitle,
-        "",
-        "",
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
+        id, clock, title, subtitle, "", "", List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
   /**
