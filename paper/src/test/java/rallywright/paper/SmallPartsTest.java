@@ -63,7 +63,7 @@ class SmallPartsTest {
             .drill(SampleDrills.DROP, 10, 2, Lane.STRAIGHT_LEFT, Lane.STRAIGHT_RIGHT);
     BlockView block = SheetWriter.write(session.request()).blocks().get(0);
     GameStretch stretch = block.stretches().get(0);
-    assertThat(stretch.columns()).containsExactly("court 1 right", "court 1 left", "court 2 right");
+    assertThat(stretch.columns()).containsExactly("court 1 right", "court 1 left", "court 2 left");
     assertThat(stretch.rows()).hasSize(2).allMatch(row -> row.size() == 3);
     assertThat(stretch.rows().get(0)).allMatch(game -> "1".equals(game.turn()));
     assertThat(stretch.rows().get(1)).allMatch(game -> "2".equals(game.turn()));
