@@ -38,6 +38,9 @@ class BadCommandsIT {
       store.players().save(player());
     }
     Files.writeString(folder.resolve("text.txt"), "Ilse won, I think.\n");
+    Files.writeString(
+        folder.resolve("certificate.pem"),
+        "-----BEGIN CERTIFICATE-----\nAAAA\n-----END CERTIFICATE-----\n");
     Files.writeString(folder.resolve("empty.json"), "");
     Files.writeString(folder.resolve("list.json"), "[]");
     Files.writeString(folder.resolve("object.json"), "{}");
