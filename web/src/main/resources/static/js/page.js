@@ -15,7 +15,7 @@ document.addEventListener('submit', (event) => {
     event.preventDefault();
     return;
   }
-  if (!form.hasAttribute('hx-post') && !form.hasAttribute('data-download')) {
+  if (!form.matches('[hx-post], [hx-get]') && !form.hasAttribute('data-download')) {
     form.classList.add('waiting');
   }
 });

@@ -1,10 +1,12 @@
 package rallywright.engine.reading;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -139,9 +141,7 @@ public final class ClubReading {
     weeks.add(gathering.thisWeek());
     List<SkillReading.WeekPoint> course = new ArrayList<>();
     for (int week : weeks) {
-      course.add(
-          new SkillReading.WeekPoint(
-              gathering.weeks().mondayOf(week), estimate(number, skill, week)));
+      course.add(point(number, skill, week));
     }
     int place = SkillGroups.numberOf(skill);
     return new SkillReading(
@@ -152,6 +152,44 @@ public final class ClubReading {
         counts.isEnough(number, place),
         course,
         rise);
+  }
+
+  /**
+   * How a skill of a player changed between two days. Of a week without evidence the last one with
+   * evidence before it speaks, and before all of them the first.
+   *
+   * @param player a player of the history
+   * @param skill the skill
+   * @param from the earlier day
+   * @param to the later day
+   * @return the change; empty where the same week speaks of both days
+   */
+  public Optional<SkillChange> change(PlayerId player, Skill skill, LocalDate from, LocalDate to) {
+    int number = number(player);
+    TreeSet<Integer> weeks = new TreeSet<>(weeksOf.getOrDefault(number, Set.of()));
+    weeks.add(gathering.thisWeek());
+    int first = lastUntil(weeks, gathering.weeks().of(from));
+    int last = lastUntil(weeks, gathering.weeks().of(to));
+    if (first >= last) {
+      return Optional.empty();
+    }
+    SkillSum.Key later = key(number, skill, last);
+    return Optional.of(
+        new SkillChange(
+            skill,
+            point(number, skill, first),
+            point(number, skill, last),
+            posterior.of(SkillSum.rise(later, first))));
+  }
+
+  private static int lastUntil(NavigableSet<Integer> weeks, int week) {
+    Integer found = weeks.floor(week);
+    return found == null ? weeks.first() : found;
+  }
+
+  private SkillReading.WeekPoint point(int number, Skill skill, int week) {
+    return new SkillReading.WeekPoint(
+        gathering.weeks().mondayOf(week), estimate(number, skill, week));
   }
 
   /**

@@ -1,0 +1,83 @@
+package rallywright.web.progress;
+
+import java.util.Locale;
+
+/** How the numbers of a page are found: the same words in place and on the method page. */
+public enum Method {
+  /** Where a skill stands. */
+  SKILL(
+      "Skills",
+      "How many of ten rallies that turn on a skill a player would win against this club's average"
+          + " player. The bar and the band hold the truth four times in five.",
+      "Every rally is a contest between the two sides' skills, weighed by what the drill and"
+          + " the role ask for; the advantage of the role, the head start and the opponent are"
+          + " allowed for. All scores of all weeks are read together, so that today's also sharpen what is"
+          + " known of last month.",
+      "Games compare players: if everybody improves alike, only yardsticks can show it. A score"
+          + " says how a game went, not why."),
+  /** How a skill changed between two days. */
+  CHANGE(
+      "Change between two dates",
+      "By how much a skill is thought to have risen, with the chance that it rose at all.",
+      "The two weeks are compared within one reading of all scores, so what both weeks have in"
+          + " common (the level, the same opponents) drops out. Of a week without scores the last"
+          + " week before it that has some speaks. More or fewer rallies in 100 are counted against"
+          + " a player who stands between the two weeks.",
+      "Not why it changed: practice, a new paddle, a cold. Below a chance of 8 in 10 no change is"
+          + " claimed. Of ten changes named with a chance of 8 in 10, about two are none."),
+  /** What to practise next. */
+  NEXT(
+      "What to practise next",
+      "Which skills pay most for this player's next hour.",
+      "Each skill is weighed by how much winning in doubles hangs on it, by the room to improve"
+          + " beside the player's other skills and level, by the weeks since it was practised, and"
+          + " by how little is known of it.",
+      "It is a ranking, not a forecast: it does not promise that an hour brings so much. Limits and"
+          + " wishes of the player are for the coach to weigh."),
+  /** What was to be expected of a game. */
+  EXPECTED(
+      "Expected scores",
+      "What all scores until today say of a game in that week, role, opponent and head start"
+          + " included.",
+      "From the skills of both sides and what is not known of them, the chance of every final score"
+          + " is worked out exactly. Four games in five fall into \"as expected\".",
+      "The game itself is among the scores that are read, so the expectation leans a little toward"
+          + " it. One game far from it is news, not a fault.");
+
+  private final String title;
+  private final String what;
+  private final String how;
+  private final String limits;
+
+  Method(String title, String what, String how, String limits) {
+    this.title = title;
+    this.what = what;
+    this.how = how;
+    this.limits = limits;
+  }
+
+  /** The heading. */
+  public String title() {
+    return title;
+  }
+
+  /** What the number is. */
+  public String what() {
+    return what;
+  }
+
+  /** How it is computed. */
+  public String how() {
+    return how;
+  }
+
+  /** What it cannot say. */
+  public String limits() {
+    return limits;
+  }
+
+  /** Where it stands on the method page. */
+  public String anchor() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}
