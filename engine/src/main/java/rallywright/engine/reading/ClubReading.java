@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -30,9 +29,12 @@ import rallywright.engine.skill.Estimate;
 import rallywright.engine.skill.Evidence;
 import rallywright.engine.skill.Game;
 import rallywright.engine.skill.GameForecast;
+import rallywright.engine.skill.JointEstimate;
 import rallywright.engine.skill.Posterior;
+import rallywright.engine.skill.Practice;
 import rallywright.engine.skill.RallyCounts;
 import rallywright.engine.skill.ScoreForecast;
+import rallywright.engine.skill.SharedEffect;
 import rallywright.engine.skill.SkillGroups;
 import rallywright.engine.skill.SkillModel;
 import rallywright.engine.skill.SkillPrior;
@@ -141,7 +143,9 @@ public final class ClubReading {
     weeks.add(gathering.thisWeek());
     List<SkillReading.WeekPoint> course = new ArrayList<>();
     for (int week : weeks) {
-      course.add(point(number, skill, week));
+      course.add(
+          new SkillReading.WeekPoint(
+              gathering.weeks().mondayOf(week), estimate(number, skill, week)));
     }
     int place = SkillGroups.numberOf(skill);
     return new SkillReading(
@@ -155,41 +159,88 @@ public final class ClubReading {
   }
 
   /**
-   * How a skill of a player changed between two days. Of a week without evidence the last one with
-   * evidence before it speaks, and before all of them the first.
+   * By how much a skill of a player rose from one day to another, and how sure that is: both days
+   * together.
    *
    * @param player a player of the history
    * @param skill the skill
-   * @param from the earlier day
+   * @param since the earlier day; before the player's first week that week counts
+   * @param until the later day
+   * @return the skill in the weeks of both days, the earlier one first, in logits
+   */
+  public JointEstimate joint(PlayerId player, Skill skill, LocalDate since, LocalDate until) {
+    int number = number(player);
+    int first = gathering.firstWeek(player);
+    int earlier = Math.max(first, gathering.weeks().of(since));
+    int later = Math.max(earlier, gathering.weeks().of(until));
+    return posterior.joint(
+        SkillSum.skill(key(number, skill, earlier)), SkillSum.skill(key(number, skill, later)));
+  }
+
+  /**
+   * How a skill of a player changed between two days.
+   *
+   * @param player a player of the history
+   * @param skill the skill
+   * @param from the earlier day; before the player's first week that week counts
    * @param to the later day
-   * @return the change; empty where the same week speaks of both days
+   * @return the change; empty where both days lie in the same week
    */
   public Optional<SkillChange> change(PlayerId player, Skill skill, LocalDate from, LocalDate to) {
-    int number = number(player);
-    TreeSet<Integer> weeks = new TreeSet<>(weeksOf.getOrDefault(number, Set.of()));
-    weeks.add(gathering.thisWeek());
-    int first = lastUntil(weeks, gathering.weeks().of(from));
-    int last = lastUntil(weeks, gathering.weeks().of(to));
+    int first = Math.max(gathering.firstWeek(player), gathering.weeks().of(from));
+    int last = Math.min(gathering.thisWeek(), gathering.weeks().of(to));
     if (first >= last) {
       return Optional.empty();
     }
-    SkillSum.Key later = key(number, skill, last);
+    JointEstimate both =
+        joint(player, skill, gathering.weeks().mondayOf(first), gathering.weeks().mondayOf(last));
     return Optional.of(
         new SkillChange(
             skill,
-            point(number, skill, first),
-            point(number, skill, last),
-            posterior.of(SkillSum.rise(later, first))));
+            new SkillReading.WeekPoint(gathering.weeks().mondayOf(first), both.first()),
+            new SkillReading.WeekPoint(gathering.weeks().mondayOf(last), both.second()),
+            both.difference()));
   }
 
-  private static int lastUntil(NavigableSet<Integer> weeks, int week) {
-    Integer found = weeks.floor(week);
-    return found == null ? weeks.first() : found;
+  /**
+   * By how much a skill of a player rose since a day.
+   *
+   * @param player a player of the history
+   * @param skill the skill
+   * @param since the earlier day; before the player's first week that week counts
+   * @return today less then, in logits; its {@link Estimate#chanceAbove} 0 is the chance of a rise
+   */
+  public Estimate rise(PlayerId player, Skill skill, LocalDate since) {
+    return joint(player, skill, since, history.today()).difference();
   }
 
-  private SkillReading.WeekPoint point(int number, Skill skill, int week) {
-    return new SkillReading.WeekPoint(
-        gathering.weeks().mondayOf(week), estimate(number, skill, week));
+  /**
+   * What a minute of each scored drill brings, as far as the scores tell.
+   *
+   * @return one for each scored drill of the history that was played
+   */
+  public List<GainReading> gains() {
+    return history.drills().stream()
+        .filter(drill -> gathering.effects().gain(drill.key()).isPresent())
+        .map(this::gain)
+        .filter(gain -> gain.players() > 0)
+        .toList();
+  }
+
+  private GainReading gain(Drill drill) {
+    int number = gathering.effects().gain(drill.key()).orElseThrow();
+    List<Practice> practised =
+        gathering.evidence().stream()
+            .filter(Practice.class::isInstance)
+            .map(Practice.class::cast)
+            .filter(each -> each.gain() == number && each.minutes() > 0)
+            .toList();
+    return new GainReading(
+        drill,
+        posterior.gain(number),
+        new Estimate(SharedEffect.GAIN_MEAN, SharedEffect.GAIN_SD),
+        practised.stream().mapToDouble(Practice::effectiveMinutes).sum(),
+        (int) practised.stream().map(Practice::player).distinct().count());
   }
 
   /**
@@ -224,7 +275,8 @@ public final class ClubReading {
    * @throws IllegalArgumentException if the drill is not scored or a player is not known
    */
   public GameOutlook outlook(Drill drill, Seat a, Seat b, GameFormat format) {
-    Fixture fixture = Fixture.of(drill, a, b, gathering.numbers(), gathering.effectNumbers());
+    List<Integer> shared = gathering.effects().of(drill, Optional.empty());
+    Fixture fixture = Fixture.of(drill, a, b, gathering.numbers(), shared);
     return outlook(fixture, format, gathering.thisWeek());
   }
 

@@ -1,6 +1,7 @@
 package rallywright.web.progress;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -12,7 +13,7 @@ import rallywright.engine.reading.SkillReading.WeekPoint;
  * The weeks of a player from left to right, by true distance in days, so that a break of a month is
  * a month wide.
  *
- * @param stops the Mondays of the weeks with scores and of this week, oldest first
+ * @param stops every Monday from the first week with scores to this one, oldest first
  */
 public record Days(List<LocalDate> stops) {
 
@@ -38,8 +39,11 @@ public record Days(List<LocalDate> stops) {
     }
   }
 
+  /** All weeks from the first to the last of a skill. */
   static Days of(List<WeekPoint> course) {
-    return new Days(course.stream().map(WeekPoint::monday).toList());
+    LocalDate first = course.get(0).monday();
+    LocalDate last = course.get(course.size() - 1).monday();
+    return new Days(first.datesUntil(last.plusDays(1), Period.ofWeeks(1)).toList());
   }
 
   /** Whether there are two weeks to compare. */

@@ -20,8 +20,8 @@ public enum Method {
       "Change between two dates",
       "By how much a skill is thought to have risen, with the chance that it rose at all.",
       "The two weeks are compared within one reading of all scores, so what both weeks have in"
-          + " common (the level, the same opponents) drops out. Of a week without scores the last"
-          + " week before it that has some speaks. More or fewer rallies in 100 are counted against"
+          + " common (the level, the same opponents) drops out. Every week can be asked for; the"
+          + " scores before and after it speak for a week without scores. More or fewer rallies in 100 are counted against"
           + " a player who stands between the two weeks.",
       "Not why it changed: practice, a new paddle, a cold. Below a chance of 8 in 10 no change is"
           + " claimed. Of ten changes named with a chance of 8 in 10, about two are none."),

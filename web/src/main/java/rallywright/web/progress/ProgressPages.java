@@ -69,11 +69,7 @@ final class ProgressPages {
               ? SkillWords.ten(one.lowShare()) + "–" + SkillWords.ten(one.highShare())
               : "");
     }
-    return new PlayerRow(
-        player.id().value(),
-        player.name(),
-        cells,
-        PlayerNeeds.of(player, reading).get(0).skill().words());
+    return new PlayerRow(player.id().value(), player.name(), cells);
   }
 
   @GetMapping("/progress/{id}")

@@ -46,23 +46,23 @@ final class SkillWords {
   static String change(SkillChange change) {
     double chance = change.chanceOfRise();
     if (chance >= SURE_ENOUGH) {
-      return "Rose, with a chance of " + outOf(chance) + ": " + amount(change) + ".";
+      return "Rose, chance " + outOf(chance) + ": " + amount(change);
     }
     if (chance <= 1 - SURE_ENOUGH) {
-      return "Fell, with a chance of " + outOf(1 - chance) + ": " + amount(change) + ".";
+      return "Fell, chance " + outOf(1 - chance) + ": " + amount(change);
     }
-    return "No clear change: a rise has a chance of " + outOf(chance) + "; " + amount(change) + ".";
+    return "No clear change (a rise: " + outOf(chance) + "): likely " + range(change) + ".";
   }
 
   private static String amount(SkillChange change) {
-    long middle = hundred(change.rise().mean());
-    String about =
-        middle == 0 ? "about as many rallies in 100" : "about " + more(middle) + " in 100";
-    return about
-        + ", likely "
-        + more(hundred(change.rise().low80()))
+    return "about %s, likely %s.".formatted(more(hundred(change.rise().mean())), range(change));
+  }
+
+  private static String range(SkillChange change) {
+    return more(hundred(change.rise().low80()))
         + " to "
-        + more(hundred(change.rise().high80()));
+        + more(hundred(change.rise().high80()))
+        + " in 100";
   }
 
   private static long hundred(double logits) {
