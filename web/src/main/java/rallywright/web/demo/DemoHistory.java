@@ -56,6 +56,7 @@ final class DemoHistory {
   private final SeededIds ids;
   private final List<SessionProgress> past = new ArrayList<>();
   private final Map<PlayerId, Map<Skill, Double>> practised = new HashMap<>();
+  private final List<TrueSkills> weeks = new ArrayList<>();
   private ClubTruth truth;
 
   private DemoHistory(
@@ -71,6 +72,7 @@ final class DemoHistory {
             catalogue.drills(),
             catalogue.yardsticks(),
             random);
+    this.weeks.add(truth.skills());
   }
 
   /** A session with all that was noted. */
@@ -91,16 +93,21 @@ final class DemoHistory {
     return truth;
   }
 
+  /** What was true in each week so far, the first week first. */
+  List<TrueSkills> weeks() {
+    return List.copyOf(weeks);
+  }
+
   /** Every session so far. */
   List<SessionProgress> past() {
     return List.copyOf(past);
   }
 
-  void beginWeek() {
-    if (!past.isEmpty()) {
-      truth = truth.withSkills(truth.skills().afterWeek(SkillPrior.DEFAULT, practised, random));
-      practised.clear();
-    }
+  /** A week later: skills wander, and what was practised since the last time feeds them. */
+  void nextWeek() {
+    truth = truth.withSkills(truth.skills().afterWeek(SkillPrior.DEFAULT, practised, random));
+    weeks.add(truth.skills());
+    practised.clear();
   }
 
   Played played(Group group, LocalDate date) {
