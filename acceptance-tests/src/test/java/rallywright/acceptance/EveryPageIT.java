@@ -55,6 +55,7 @@ class EveryPageIT {
         "/drills/{drill}",
         "/progress",
         "/progress/{player}",
+        "/progress/method",
         "/players",
         "/players/{player}",
         "/players/{player}/erase",

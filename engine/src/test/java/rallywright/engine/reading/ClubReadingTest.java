@@ -122,6 +122,34 @@ class ClubReadingTest {
   }
 
   @Test
+  void change_betweenTwoDays_isTheDifferenceOfTheirWeeks_surerThanTwoBandsWouldSay() {
+    for (int weeksAgo = 0; weeksAgo < 6; weeksAgo++) {
+      Score score = weeksAgo < 3 ? Score.of(5, 1) : Score.of(1, 5);
+      play(DINKS, weeksAgo, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), score);
+    }
+    ClubReading reading = reading();
+    LocalDate first = reading.skill(ANA, Skill.DINK).course().get(0).monday();
+    SkillChange change = reading.change(ANA, Skill.DINK, first, TODAY).orElseThrow();
+    double apart = change.to().estimate().mean() - change.from().estimate().mean();
+    assertThat(change.rise().mean()).isCloseTo(apart, within(1e-9)).isPositive();
+    assertThat(change.to().estimate().mean())
+        .isCloseTo(reading.skill(ANA, Skill.DINK).now().mean(), within(1e-9));
+    assertThat(change.rise().sd())
+        .isLessThan(Math.hypot(change.from().estimate().sd(), change.to().estimate().sd()));
+    assertThat(change.chanceOfRise()).isBetween(0.5, 1.0);
+    assertThat(reading.change(ANA, Skill.DINK, TODAY, TODAY)).isEmpty();
+    assertThat(reading.change(ANA, Skill.DINK, TODAY, first)).isEmpty();
+  }
+
+  @Test
+  void riseInRallies_isThatOfTheLogisticCurve() {
+    // 1/(1 + e^-0.5) = 0.6224593 (any table of the logistic function): half of one logit each side.
+    assertThat(SkillChange.share(1)).isCloseTo(2 * 0.6224593 - 1, within(1e-6));
+    assertThat(SkillChange.share(-1)).isCloseTo(-SkillChange.share(1), within(1e-12));
+    assertThat(SkillChange.share(0)).isZero();
+  }
+
+  @Test
   void impossibleScore_isLeftOut() {
     play(DINKS, 0, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(9, 1));
     assertThat(reading().games(ANA)).isEmpty();
