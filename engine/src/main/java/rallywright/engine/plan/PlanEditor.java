@@ -187,6 +187,25 @@ public final class PlanEditor {
         });
   }
 
+  /**
+   * Lets two people change places in one turn of a block; one of them may be sitting out.
+   *
+   * @param plan the plan
+   * @param swap who, and in which turn
+   * @return the changed plan, or why not
+   */
+  public PlanEdit swapSeats(SessionPlan plan, SeatSwap swap) {
+    Optional<PlannedBlock> found = plan.block(swap.block());
+    if (found.isPresent() && !found.get().games().isEmpty()) {
+      Optional<String> refusal = new Seating(context, found.get()).refusal(swap, plan);
+      if (refusal.isPresent()) {
+        return new PlanEdit.Refused(refusal.get());
+      }
+    }
+    return withGames(
+        plan, swap.block(), old -> builder.timed(new Seating(context, old).swapped(swap)));
+  }
+
   private PlanEdit withGames(SessionPlan plan, BlockId block, UnaryOperator<PlannedBlock> change) {
     Optional<PlannedBlock> found = plan.block(block);
     if (found.isEmpty()) {
