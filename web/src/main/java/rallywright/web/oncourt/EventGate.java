@@ -69,6 +69,11 @@ final class EventGate {
     REFUSED
   }
 
+  /** Whether a text is an id as phones make it. */
+  static boolean isId(String text) {
+    return ID.matcher(text).matches();
+  }
+
   /** Looks at one event. */
   void offer(JsonNode sent) {
     String id = sent.isObject() && sent.path("id").isString() ? sent.path("id").stringValue() : "";

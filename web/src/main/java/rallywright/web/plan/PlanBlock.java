@@ -82,7 +82,7 @@ public record PlanBlock(
     return block.games().stream()
         .map(game -> game.place().lane().direction().words())
         .distinct()
-        .collect(Collectors.joining(", "));
+        .collect(Collectors.joining(" and "));
   }
 
   private static List<Turn> turns(OpenSession open, PlannedBlock block) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
@@ -91,6 +92,17 @@ class PlanDesk {
 
   void keepCoverage(Session session, Coverage coverage) {
     store.settings().put(COVERAGE + session.id(), coverage.name());
+  }
+
+  /** A change of a plan; a wish that cannot be met any more is answered like a refused change. */
+  PlanEdit edit(Session session, Function<PlanEditor, PlanEdit> change) {
+    PlanEditor editor;
+    try {
+      editor = PlanEditor.of(problem(session));
+    } catch (IllegalArgumentException unmet) {
+      return new PlanEdit.Refused(String.valueOf(unmet.getMessage()));
+    }
+    return change.apply(editor);
   }
 
   PlanCheck check(Session session) {
