@@ -94,15 +94,13 @@ class PlanDesk {
     store.settings().put(COVERAGE + session.id(), coverage.name());
   }
 
-  /** A change of a plan; a wish that cannot be met any more is answered like a refused change. */
+  /** A change of a plan; a wish or a drill that is no longer there is answered as a refusal. */
   PlanEdit edit(Session session, Function<PlanEditor, PlanEdit> change) {
-    PlanEditor editor;
     try {
-      editor = PlanEditor.of(problem(session));
+      return change.apply(PlanEditor.of(problem(session)));
     } catch (IllegalArgumentException unmet) {
       return new PlanEdit.Refused(String.valueOf(unmet.getMessage()));
     }
-    return change.apply(editor);
   }
 
   PlanCheck check(Session session) {
