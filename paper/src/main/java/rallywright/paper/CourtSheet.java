@@ -43,19 +43,27 @@ public final class CourtSheet {
   private static String markup(SheetRequest request, PaperSize paper) {
     SheetView view = SheetWriter.write(request);
     Frame frame = new Frame(paper.longEdgeMm(), paper.shortEdgeMm());
-    Setting setting = setting(view, frame);
+    Setting setting = onePage(view, frame).orElseGet(() -> manyPages(request, view, frame));
     return Templates.fill(
         "sheet/sheet", Map.of("view", view, "setting", setting, "style", frame.style() + STYLE));
   }
 
-  private static Setting setting(SheetView view, Frame frame) {
+  private static Optional<Setting> onePage(SheetView view, Frame frame) {
     for (Density density : Density.values()) {
       Optional<Leaf> page = typesetter(view, frame, density).onePage();
       if (page.isPresent()) {
-        return new Setting(density, List.of(page.get()));
+        return Optional.of(new Setting(density, List.of(page.get())));
       }
     }
-    return new Setting(Density.CLOSE, typesetter(view, frame, Density.CLOSE).manyPages());
+    return Optional.empty();
+  }
+
+  /** Whole blocks where that takes no more pages than blocks that are broken more often. */
+  private static Setting manyPages(SheetRequest request, SheetView whole, Frame frame) {
+    SheetView broken = SheetWriter.write(request, SheetWriter.FEW_ROWS);
+    List<Leaf> pages = typesetter(whole, frame, Density.CLOSE).manyPages();
+    List<Leaf> closer = typesetter(broken, frame, Density.CLOSE).manyPages();
+    return new Setting(Density.CLOSE, closer.size() < pages.size() ? closer : pages);
   }
 
   private static Typesetter typesetter(SheetView view, Frame frame, Density density) {
