@@ -58,12 +58,17 @@ public final class CourtSheet {
     return Optional.empty();
   }
 
-  /** Whole blocks where that takes no more pages than blocks that are broken more often. */
+  /** The fewest pages; blocks are broken more often only where that saves one. */
   private static Setting manyPages(SheetRequest request, SheetView whole, Frame frame) {
-    SheetView broken = SheetWriter.write(request, SheetWriter.FEW_ROWS);
-    List<Leaf> pages = typesetter(whole, frame, Density.CLOSE).manyPages();
-    List<Leaf> closer = typesetter(broken, frame, Density.CLOSE).manyPages();
-    return new Setting(Density.CLOSE, closer.size() < pages.size() ? closer : pages);
+    List<Leaf> fewest = typesetter(whole, frame, Density.CLOSE).manyPages();
+    for (int rows : SheetWriter.FEWER_ROWS) {
+      SheetView broken = SheetWriter.write(request, rows);
+      List<Leaf> pages = typesetter(broken, frame, Density.CLOSE).manyPages();
+      if (pages.size() < fewest.size()) {
+        fewest = pages;
+      }
+    }
+    return new Setting(Density.CLOSE, fewest);
   }
 
   private static Typesetter typesetter(SheetView view, Frame frame, Density density) {

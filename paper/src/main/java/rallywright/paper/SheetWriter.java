@@ -27,8 +27,8 @@ final class SheetWriter {
   /** Rows that surely fit on one half of the smaller sheet, below the head. */
   private static final int MOST_ROWS = 8;
 
-  /** Rows of a block that is broken more often, where that saves a page. */
-  static final int FEW_ROWS = 3;
+  /** Rows of a block that is broken more often, tried where one page is too small. */
+  static final List<Integer> FEWER_ROWS = List.of(3);
 
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
@@ -61,8 +61,7 @@ final class SheetWriter {
         CAUTIONS);
   }
 
-  private static List<BlockView> blocks(
-      SessionPlan plan, BlockWriter writer, int mostRows) {
+  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer, int mostRows) {
     List<BlockView> blocks = new ArrayList<>();
     for (BlockGroup group : BlockGroup.of(plan.blocks())) {
       BlockView view = writer.write(group, "block-" + (group.first() + 1));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rallywright.catalogue.Catalogue;
@@ -27,15 +28,15 @@ final class PlannedSessions {
 
   /** A session of players who differ, so that some games have head starts. */
   static SheetRequest of(int players, int minutes, int courts) {
-    return of(players, minutes, courts, List.of());
+    return of(players, minutes, courts, Map.of());
   }
 
-  /** The same where the first players have limits, so that games are spread unevenly. */
-  static SheetRequest of(int players, int minutes, int courts, List<Limit> limits) {
+  /** The same where some have a limit: the place of the player, then the limit. */
+  static SheetRequest of(int players, int minutes, int courts, Map<Integer, Limit> limits) {
     List<Player> present = SampleSession.usual(players).request().players();
     List<Attendee> attendees = new ArrayList<>();
     for (int place = 0; place < players; place++) {
-      Set<Limit> spared = place < limits.size() ? Set.of(limits.get(place)) : Set.of();
+      Set<Limit> spared = limits.containsKey(place) ? Set.of(limits.get(place)) : Set.of();
       attendees.add(attendee(present.get(place), 0.45 * Math.sin(2.0 * place + 1), spared));
     }
     Catalogue catalogue = Catalogue.shipped();

@@ -3,11 +3,11 @@ package rallywright.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rallywright.engine.club.Limit;
 import rallywright.engine.plan.PlannedBlock;
@@ -33,13 +33,21 @@ class PlannedSheetTest {
                     .map(paper -> Arguments.of(booking[0], booking[1], booking[2], paper)));
   }
 
-  /** Three with limits and four without, who play more games than the others. */
-  @ParameterizedTest
-  @EnumSource(PaperSize.class)
-  void sessionThatOverflows_takesTwoPagesAndNoThird(PaperSize paper) throws IOException {
-    List<Limit> limits =
-        List.of(Limit.NO_OVERHEADS, Limit.EASY_ONLY, Limit.NO_RUNNING_BACK, Limit.NO_OVERHEADS);
-    SheetRequest request = PlannedSessions.of(7, 120, 2, limits);
+  /** Four with limits and three without, so that games are spread unevenly. */
+  @Test
+  void sessionWithManyLimits_takesTwoPagesOfLetterAndNoThird() throws IOException {
+    PaperSize paper = PaperSize.LETTER;
+    Map<Integer, Limit> limits =
+        Map.of(
+            0,
+            Limit.NO_OVERHEADS,
+            2,
+            Limit.NO_RUNNING_BACK,
+            4,
+            Limit.NO_OVERHEADS,
+            6,
+            Limit.EASY_ONLY);
+    SheetRequest request = PlannedSessions.of(7, 90, 2, limits);
     try (PrintedPage page = new PrintedPage(CourtSheet.pdf(request, paper))) {
       assertThat(page.pages()).isEqualTo(2);
       SheetLaws.assertNothingClipped(page, paper);

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import rallywright.engine.club.Limit;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKey;
 
 class SeatSwapTest {
 
@@ -123,5 +124,20 @@ class SeatSwapTest {
     assertThat(refusal(editor.swapSeats(plan, new SeatSwap(block.id(), 1, strikes, LATE))))
         .contains("is not planned for this part", "somebody else")
         .doesNotContain("overhead");
+    assertThat(editor.spared(block)).isEmpty();
+  }
+
+  @Test
+  void playerWhomALimitKeepsFromEveryRole_isSaidToBeSpared() {
+    List<Attendee> players = new ArrayList<>(FIVE);
+    players.set(4, new Attendee(LATE, FIVE.get(4).standing(), Set.of(Limit.EASY_ONLY)));
+    PlanEditor editor =
+        PlanEditor.of(PlanProblem.of(players, ToyDrills.all(), SessionWish.of(60, 1)));
+    SessionPlan plan =
+        ToyDrills.planned(PlanProblem.of(players, ToyDrills.all(), SessionWish.of(60, 1))).plan();
+    PlanEdit added = editor.add(plan, new DrillKey("hands"), Line.STRAIGHT, plan.blocks().size());
+    List<PlannedBlock> blocks = ((PlanEdit.Changed) added).plan().blocks();
+    assertThat(editor.spared(blocks.get(blocks.size() - 1))).containsExactly(LATE);
+    assertThat(editor.spared(blocks.get(0))).isEmpty();
   }
 }

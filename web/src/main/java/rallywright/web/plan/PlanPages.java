@@ -20,6 +20,7 @@ import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlanEdit;
+import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.SessionPlanner;
 import rallywright.engine.session.Session;
@@ -175,7 +176,8 @@ final class PlanPages {
   }
 
   private PlanBoard board(OpenSession open, PlanBoard.Problem problem) {
-    PlanCheck check = desk.check(open.session());
+    PlanEditor editor = desk.editor(open.session());
+    PlanCheck check = editor.check(open.plan());
     Set<BlockId> touched = PlanDesk.touched(open.progress());
     String coverage =
         check.minutesByGroup().entrySet().stream()
@@ -183,7 +185,7 @@ final class PlanPages {
             .collect(Collectors.joining(", "));
     return new PlanBoard(
         open.session().id().value(),
-        PlanBlock.of(open, touched),
+        PlanBlock.of(open, touched, editor::spared),
         check.clock().words(),
         check.clock().fits(),
         coverage,
