@@ -26,24 +26,13 @@ class LateComerIT {
       Page page = browsers.phone().newPage();
       page.navigate(program.signInAddress());
       page.waitForURL(program.address() + "/");
-      for (String name : List.of("Ada Quell", "Bela Rook", "Zora Pike")) {
-        page.navigate(program.address() + "/players/new");
-        page.fill("#name", name);
-        page.locator("button[type=submit]").first().click();
-        page.waitForURL(program.address() + "/players");
-      }
+      addPlayers(page, program);
       String session = plan(page, program);
       CourtPhone phone = new CourtPhone(page, program.address(), session);
       PlannedGame game = lastGame(data, session);
       phone.start(game.id().value().replaceAll("-t\\d.*", ""));
 
-      phone.tap("sheet", "[data-sheet=more]");
-      page.locator("#arrival").tap();
-      page.keyboard().type("Zed");
-      phone.tap("arrive", "");
-      page.locator(".sheet-body", new Page.LocatorOptions().setHasText("Zed.")).waitFor();
-      phone.tap("close", "");
-
+      addZed(phone);
       phone.tap("sheet", "[data-sheet=place]");
       phone.tap("choose-game", "[data-game='" + game.id() + "']");
       phone.tap("sheet", "[data-sheet=drill]");
@@ -63,6 +52,24 @@ class LateComerIT {
       page.navigate(program.address() + "/progress/" + zora.id());
       assertThat(page.locator("main").textContent()).contains("against ", "Expected");
     }
+  }
+
+  private static void addPlayers(Page page, StartedProgram program) {
+    for (String name : List.of("Ada Quell", "Bela Rook", "Zora Pike")) {
+      page.navigate(program.address() + "/players/new");
+      page.fill("#name", name);
+      page.locator("button[type=submit]").first().click();
+      page.waitForURL(program.address() + "/players");
+    }
+  }
+
+  private static void addZed(CourtPhone phone) {
+    phone.tap("sheet", "[data-sheet=more]");
+    phone.page.locator("#arrival").tap();
+    phone.page.keyboard().type("Zed");
+    phone.tap("arrive", "");
+    phone.page.locator(".sheet-body", new Page.LocatorOptions().setHasText("Zed.")).waitFor();
+    phone.tap("close", "");
   }
 
   /** Plans for the first two; answers the id of the session. */
