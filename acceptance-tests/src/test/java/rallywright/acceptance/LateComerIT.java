@@ -46,7 +46,7 @@ class LateComerIT {
       page.navigate(program.address() + "/players");
       page.locator("a:text('Who is Zed?')").click();
       page.selectOption("#into", new SelectOption().setLabel("Zora Pike"));
-      Browsers.toNextPage(page, () -> page.locator("main button[type=submit]").click());
+      Browsers.toNextPage(page, () -> page.locator("main button.now").click());
       Player zora = player(data, "Zora Pike");
       assertThat(sessionOf(data, session).plan().present()).contains(zora.id());
       page.navigate(program.address() + "/progress/" + zora.id());

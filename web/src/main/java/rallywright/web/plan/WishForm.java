@@ -79,7 +79,7 @@ final class WishForm {
         .filter(
             player ->
                 Set.of(Standing.ACTIVE, Standing.WALK_IN).contains(player.standing())
-                    || also.contains(player.id()))
+                    || (player.standing() == Standing.ARCHIVED && also.contains(player.id())))
         .sorted(Comparator.comparing(Player::name))
         .toList();
   }
