@@ -96,7 +96,9 @@ final class PlanChange {
     Optional<PlayerId> one = present("one");
     Optional<PlayerId> other = present("other");
     OptionalInt turn =
-        in.whole("turn", new AllowedNumber("The turn", 1, Math.max(1, block.sitting().size()), "Maybe 1."));
+        in.whole(
+            "turn",
+            new AllowedNumber("The turn", 1, Math.max(1, block.sitting().size()), "Maybe 1."));
     if (one.isEmpty() || other.isEmpty() || in.failed()) {
       return new PlanEdit.Refused(
           "Two people of this session and a turn of the block must be chosen. Maybe load the page"
