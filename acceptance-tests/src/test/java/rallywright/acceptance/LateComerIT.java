@@ -66,7 +66,7 @@ class LateComerIT {
   private static void addZed(CourtPhone phone) {
     phone.tap("sheet", "[data-sheet=more]");
     phone.page.locator("#arrival").tap();
-    phone.page.keyboard().type("Zed");
+    phone.page.fill("#arrival", "Zed");
     phone.tap("arrive", "");
     phone.page.locator(".sheet-body", new Page.LocatorOptions().setHasText("Zed.")).waitFor();
     phone.tap("close", "");
