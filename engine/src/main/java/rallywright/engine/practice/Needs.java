@@ -60,21 +60,20 @@ public final class Needs {
    * @throws IllegalArgumentException if the half-life is not above 0
    */
   public static Needs of(PlayerStanding player, SkillWorth worth, double halfLifeWeeks) {
-    Map<Skill, Double> worths = new EnumMap<>(Skill.class);
+    Map<Skill, Double> worths = new EnumMap<>(worth.of(player));
     double sum = 0;
     for (Skill skill : Skill.values()) {
-      double each = worth.of(player, skill);
+      double each = worths.getOrDefault(skill, 0.0);
       if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
         throw new IllegalArgumentException(
             "The worth of %s (%s) must be 0 or more.".formatted(skill.words(), each));
       }
-      worths.put(skill, each);
       sum += each;
     }
     Map<Skill, Need> needs = new EnumMap<>(Skill.class);
-    for (Map.Entry<Skill, Double> each : worths.entrySet()) {
-      double share = sum > 0 ? each.getValue() / sum : 0;
-      needs.put(each.getKey(), need(player, each.getKey(), share, halfLifeWeeks));
+    for (Skill skill : Skill.values()) {
+      double share = sum > 0 ? worths.getOrDefault(skill, 0.0) / sum : 0;
+      needs.put(skill, need(player, skill, share, halfLifeWeeks));
     }
     return new Needs(player.name(), needs);
   }

@@ -242,6 +242,16 @@ public final class ClubReading {
   }
 
   /**
+   * What skills and noted endings say about whole points: the worth of skills, where rallies break
+   * down, how pairs would do. Built anew at each call.
+   *
+   * @return the reading of points
+   */
+  public PointReading points() {
+    return PointReading.of(new PointGround(history, gathering, posterior, references));
+  }
+
+  /**
    * How fast each drill goes, from the taps of the rallies that were scored one by one.
    *
    * @return the paces

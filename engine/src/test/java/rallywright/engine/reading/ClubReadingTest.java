@@ -32,8 +32,8 @@ import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.ToyDrills;
-import rallywright.engine.practice.DoublesTable;
 import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.Score;
@@ -135,7 +135,7 @@ class ClubReadingTest {
   }
 
   private static double shareOfDinkNeed(ClubReading reading, PlayerId player) {
-    Needs needs = Needs.of(reading.standing(player), DoublesTable.SHARES);
+    Needs needs = Needs.of(reading.standing(player), PointWorth.DOUBLES);
     double all = needs.byUrgency().stream().mapToDouble(need -> need.value()).sum();
     return needs.of(Skill.DINK).value() / all;
   }

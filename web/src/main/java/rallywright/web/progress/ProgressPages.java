@@ -19,7 +19,7 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Skill;
-import rallywright.engine.practice.DoublesTable;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.practice.Need;
 import rallywright.engine.practice.Needs;
 import rallywright.engine.reading.ClubReading;
@@ -89,7 +89,7 @@ final class ProgressPages {
   }
 
   private static List<Need> needs(Player player, ClubReading reading) {
-    return Needs.of(reading.standing(player.id()), DoublesTable.SHARES).byUrgency();
+    return Needs.of(reading.standing(player.id()), PointWorth.DOUBLES).byUrgency();
   }
 
   @GetMapping("/progress/{id}")
