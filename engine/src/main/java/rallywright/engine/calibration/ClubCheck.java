@@ -104,13 +104,13 @@ public record ClubCheck(Map<Kind, List<Answer>> answers, Map<Kind, Integer> rank
         for (int week = first; week <= last; week++) {
           SkillSum.Key key = new SkillSum.Key(player, skill, week);
           Answer answer =
-              new Answer(posterior.skill(key), club.truth().skill(key), season.priorSd(key));
+              new Answer(posterior.skill(key), club.truth().skill(key), club.truth().priorSd(key));
           add(answers, Kind.SKILL, answer);
         }
         SkillSum.Key late = new SkillSum.Key(player, skill, last);
         double rise = club.truth().rise(late, first);
-        double walk = Season.PRIOR.weeklySd() * Math.sqrt(last - first);
-        add(answers, Kind.RISE, new Answer(posterior.rise(late, first), rise, walk));
+        double before = club.truth().priorSdOfRise(late);
+        add(answers, Kind.RISE, new Answer(posterior.rise(late, first), rise, before));
       }
     }
   }
@@ -138,7 +138,7 @@ public record ClubCheck(Map<Kind, List<Answer>> answers, Map<Kind, Integer> rank
     Objects.requireNonNull(answers.get(kind)).add(answer);
   }
 
-  private static int rank(Answer answer, RandomGenerator random) {
+  static int rank(Answer answer, RandomGenerator random) {
     int below = 0;
     for (int draw = 0; draw < DRAWS; draw++) {
       Estimate estimate = answer.estimate();

@@ -10,7 +10,6 @@ import rallywright.engine.skill.Entrant;
 import rallywright.engine.skill.SharedEffect;
 import rallywright.engine.skill.SkillGroups;
 import rallywright.engine.skill.SkillPrior;
-import rallywright.engine.skill.SkillSum;
 import rallywright.engine.skill.Weights;
 
 /**
@@ -30,8 +29,8 @@ record Season(Club club, int weeks, List<PlayedDrill> drills, List<Test> yardsti
   private static final int WEIGHTED_SKILLS = 3;
   private static final int USUAL_GAINS = 3;
 
-  /** Prior of a gain ten times that of the tool; only for this check. */
-  private static final double WIDE = 10 * SharedEffect.GAIN_SD;
+  /** Prior SD of a gain, forty times that of the tool: only for this check. */
+  private static final double WIDE = 40 * SharedEffect.GAIN_SD;
 
   private static final List<SharedEffect> EFFECTS =
       List.of(
@@ -130,16 +129,13 @@ record Season(Club club, int weeks, List<PlayedDrill> drills, List<Test> yardsti
     return gain >= USUAL_GAINS;
   }
 
-  /** How unsure a skill is before the season, gains aside. */
-  double priorSd(SkillSum.Key key) {
-    boolean known = club.entrants().get(key.player()).level().isPresent();
-    int weeksLater = key.week() - firstWeek(key.player());
-    return Math.sqrt(
-        square(PRIOR.levelSd())
-            + (known ? 0 : square(PRIOR.levelStep()))
-            + square(PRIOR.groupSd())
-            + square(PRIOR.skillSd())
-            + square(PRIOR.weeklySd()) * weeksLater);
+  /** Variance of every skill of a player as the model first meets them. */
+  double startVariance(int player) {
+    boolean known = club.entrants().get(player).level().isPresent();
+    return square(PRIOR.levelSd())
+        + (known ? 0 : square(PRIOR.levelStep()))
+        + square(PRIOR.groupSd())
+        + square(PRIOR.skillSd());
   }
 
   private static double square(double x) {

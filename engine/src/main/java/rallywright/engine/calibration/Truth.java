@@ -20,12 +20,15 @@ import rallywright.engine.skill.Weights;
 final class Truth {
   private final Season season;
   private final double[][][] skills;
+  private final double[][][][] practised;
   private final double[] effects;
   private final double[] gains;
 
   private Truth(Season season, RandomGenerator random) {
     this.season = season;
     skills = new double[season.players()][season.weeks()][season.skills()];
+    practised =
+        new double[season.players()][season.weeks()][season.skills()][season.club().gains().size()];
     for (double[][] byWeek : skills) {
       Arrays.stream(byWeek).forEach(week -> Arrays.fill(week, Double.NaN));
     }
@@ -68,8 +71,9 @@ final class Truth {
     for (int skill = 0; skill < season.skills(); skill++) {
       double pushed = 0;
       for (int drill = 0; drill < gains.length; drill++) {
-        double load = season.drills().get(drill).load().of(skill);
-        pushed += gains[drill] * effectiveMinutes[drill] * load;
+        double minutes = effectiveMinutes[drill] * season.drills().get(drill).load().of(skill);
+        practised[player][week + 1][skill][drill] = practised[player][week][skill][drill] + minutes;
+        pushed += gains[drill] * minutes;
       }
       skills[player][week + 1][skill] =
           skills[player][week][skill] + pushed + Season.PRIOR.weeklySd() * random.nextGaussian();
@@ -82,6 +86,28 @@ final class Truth {
 
   double rise(SkillSum.Key late, int since) {
     return skill(late) - skills[late.player()][since][late.skill()];
+  }
+
+  /** How unsure the model is, before the season, of what a skill will have become. */
+  double priorSd(SkillSum.Key key) {
+    return Math.sqrt(season.startVariance(key.player()) + walkVariance(key));
+  }
+
+  /** The same of its rise since the player's first week. */
+  double priorSdOfRise(SkillSum.Key key) {
+    return Math.sqrt(walkVariance(key));
+  }
+
+  private double walkVariance(SkillSum.Key key) {
+    int weeks = key.week() - season.firstWeek(key.player());
+    double variance = weeks * Season.PRIOR.weeklySd() * Season.PRIOR.weeklySd();
+    for (int gain = 0; gain < gains.length; gain++) {
+      double pushSd =
+          season.club().gains().get(gain).sd()
+              * practised[key.player()][key.week()][key.skill()][gain];
+      variance += pushSd * pushSd;
+    }
+    return variance;
   }
 
   double effect(int effect) {

@@ -1,0 +1,33 @@
+package rallywright.benchmarks.calibration;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * A page of which the part between two marks is written by the command and the rest by people.
+ *
+ * @param path where it lies
+ */
+record Page(Path path) {
+  private static final String BEGIN = "<!-- results begin -->\n";
+  private static final String END = "<!-- results end -->";
+
+  static Page at(Path path) {
+    return new Page(path);
+  }
+
+  void withResults(String results) throws IOException {
+    String page = Files.readString(path);
+    int begin = page.indexOf(BEGIN);
+    int end = page.indexOf(END);
+    if (!(begin >= 0 && end > begin)) {
+      throw new IOException(
+          "The page "
+              + path
+              + " must hold the marks of its results, but has none. Maybe it is another page.");
+    }
+    Files.writeString(
+        path, page.substring(0, begin + BEGIN.length()) + results + page.substring(end));
+  }
+}
