@@ -1,0 +1,90 @@
+package rallywright.benchmarks.lme4;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import rallywright.engine.skill.Club;
+import rallywright.engine.skill.Contest;
+import rallywright.engine.skill.Entrant;
+import rallywright.engine.skill.Game;
+import rallywright.engine.skill.Posterior;
+import rallywright.engine.skill.RalliesWon;
+import rallywright.engine.skill.Sides;
+import rallywright.engine.skill.SkillGroups;
+import rallywright.engine.skill.SkillModel;
+import rallywright.engine.skill.SkillPrior;
+import rallywright.engine.skill.SkillSum;
+import rallywright.engine.skill.Weights;
+
+/**
+ * A static club of one skill: who won each of many single rallies, the spread of the players
+ * estimated.
+ *
+ * @param players how many
+ * @param games the rallies
+ */
+record BradleyTerry(int players, List<Game> games) {
+  private static final Contest CONTEST = Contest.even(Weights.single(0, 1));
+  private static final double TRUE_SD = 0.8;
+  private static final double TOLERANCE = 1e-7;
+
+  BradleyTerry {
+    games = List.copyOf(games);
+  }
+
+  /** Draws an invented club. */
+  static BradleyTerry drawn(int players, int rallies, SplittableRandom random) {
+    double[] skills = random.doubles(players).map(x -> 0).toArray();
+    for (int player = 0; player < players; player++) {
+      skills[player] = TRUE_SD * random.nextGaussian();
+    }
+    List<Game> games = new ArrayList<>();
+    for (int rally = 0; rally < rallies; rally++) {
+      int a = random.nextInt(players);
+      int b = (a + 1 + random.nextInt(players - 1)) % players;
+      boolean won = random.nextDouble() < 1 / (1 + Math.exp(skills[b] - skills[a]));
+      games.add(game(a, b, won ? 1 : 0));
+    }
+    return new BradleyTerry(players, games);
+  }
+
+  static Game game(int a, int b, int won) {
+    return new Game(0, CONTEST, Sides.of(a, b), new RalliesWon(won, 1 - won));
+  }
+
+  /** Finds the spread with the largest evidence, and the modes there. */
+  Answer fit() {
+    double best =
+        new BrentOptimizer(TOLERANCE, TOLERANCE)
+            .optimize(
+                GoalType.MAXIMIZE,
+                new MaxEval(200),
+                new UnivariateObjectiveFunction(sd -> posterior(sd).logEvidence()),
+                new SearchInterval(0.01, 5, 1))
+            .getPoint();
+    Posterior posterior = posterior(best);
+    List<Double> modes =
+        IntStream.range(0, players)
+            .mapToObj(player -> posterior.skillMode(new SkillSum.Key(player, 0, 0)).mean())
+            .toList();
+    return new Answer(best, posterior.logEvidence(), List.of(), modes);
+  }
+
+  private Posterior posterior(double sd) {
+    SkillPrior prior = new SkillPrior(0, 0, sd, 1, 0, 0);
+    Club club =
+        new Club(
+            new SkillGroups(List.of(0)),
+            Collections.nCopies(players, Entrant.atLevel(SkillPrior.MIDDLE_LEVEL)),
+            List.of());
+    return SkillModel.of(club, prior).fit(games, Set.of(0));
+  }
+}
