@@ -7,7 +7,7 @@ final class BesideLme4 {
 
   public static void main(String[] arguments) {
     BradleyTerry club = BradleyTerry.drawn(200, 20000, new SplittableRandom(1));
-    for (int i = 0; i < 3; i++) {
+    for (int i = 0; i < 25; i++) {
       long start = System.nanoTime();
       Answer answer = club.fit();
       System.out.println(

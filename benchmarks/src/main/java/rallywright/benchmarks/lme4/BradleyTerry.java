@@ -6,15 +6,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import rallywright.engine.skill.Club;
+import rallywright.engine.skill.ClubTuning;
 import rallywright.engine.skill.Contest;
 import rallywright.engine.skill.Entrant;
 import rallywright.engine.skill.Game;
+import rallywright.engine.skill.HyperParameters;
 import rallywright.engine.skill.Posterior;
 import rallywright.engine.skill.RalliesWon;
 import rallywright.engine.skill.Sides;
@@ -34,7 +31,7 @@ import rallywright.engine.skill.Weights;
 record BradleyTerry(int players, List<Game> games) {
   private static final Contest CONTEST = Contest.even(Weights.single(0, 1));
   private static final double TRUE_SD = 0.8;
-  private static final double TOLERANCE = 1e-7;
+  private static final double START_SD = 1;
 
   BradleyTerry {
     games = List.copyOf(games);
@@ -62,29 +59,19 @@ record BradleyTerry(int players, List<Game> games) {
 
   /** Finds the spread with the largest evidence, and the modes there. */
   Answer fit() {
-    double best =
-        new BrentOptimizer(TOLERANCE, TOLERANCE)
-            .optimize(
-                GoalType.MAXIMIZE,
-                new MaxEval(200),
-                new UnivariateObjectiveFunction(sd -> posterior(sd).logEvidence()),
-                new SearchInterval(0.01, 5, 1))
-            .getPoint();
-    Posterior posterior = posterior(best);
-    List<Double> modes =
-        IntStream.range(0, players)
-            .mapToObj(player -> posterior.skillMode(new SkillSum.Key(player, 0, 0)).mean())
-            .toList();
-    return new Answer(best, posterior.logEvidence(), List.of(), modes);
-  }
-
-  private Posterior posterior(double sd) {
-    SkillPrior prior = new SkillPrior(0, 0, sd, 1, 0, 0);
     Club club =
         new Club(
             new SkillGroups(List.of(0)),
             Collections.nCopies(players, Entrant.atLevel(SkillPrior.MIDDLE_LEVEL)),
             List.of());
-    return SkillModel.of(club, prior).fit(games, Set.of(0));
+    SkillPrior start = new SkillPrior(0, 0, START_SD, 1, 0, 0);
+    SkillPrior prior =
+        ClubTuning.ofSkillSpread(club, games, new HyperParameters(start, 1, 1)).prior();
+    Posterior posterior = SkillModel.of(club, prior).fit(games, Set.of());
+    List<Double> modes =
+        IntStream.range(0, players)
+            .mapToObj(player -> posterior.skillMode(new SkillSum.Key(player, 0, 0)).mean())
+            .toList();
+    return new Answer(prior.skillSd(), posterior.logEvidence(), List.of(), modes);
   }
 }
