@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rallywright.benchmarks.Page;
 import rallywright.engine.calibration.ClubCheck;
 import rallywright.engine.calibration.Coverage;
 import rallywright.engine.calibration.Kind;

@@ -37,20 +37,20 @@ record BradleyTerry(int players, List<Game> games) {
     games = List.copyOf(games);
   }
 
-  /** Draws an invented club. */
-  static BradleyTerry drawn(int players, int rallies, SplittableRandom random) {
-    double[] skills = random.doubles(players).map(x -> 0).toArray();
+  /** Draws an invented club: a line of two players and whether the first won, for each rally. */
+  static List<String> drawn(int players, int rallies, SplittableRandom random) {
+    double[] skills = new double[players];
     for (int player = 0; player < players; player++) {
       skills[player] = TRUE_SD * random.nextGaussian();
     }
-    List<Game> games = new ArrayList<>();
+    List<String> rows = new ArrayList<>();
     for (int rally = 0; rally < rallies; rally++) {
       int a = random.nextInt(players);
       int b = (a + 1 + random.nextInt(players - 1)) % players;
       boolean won = random.nextDouble() < 1 / (1 + Math.exp(skills[b] - skills[a]));
-      games.add(game(a, b, won ? 1 : 0));
+      rows.add(a + "," + b + "," + (won ? 1 : 0));
     }
-    return new BradleyTerry(players, games);
+    return rows;
   }
 
   static Game game(int a, int b, int won) {

@@ -1,23 +1,25 @@
-package rallywright.benchmarks.calibration;
+package rallywright.benchmarks;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * A page of which the part between two marks is written by the command and the rest by people.
+ * A page of which the part between two marks is written by a command and the rest by people.
  *
  * @param path where it lies
  */
-record Page(Path path) {
+public record Page(Path path) {
   private static final String BEGIN = "<!-- results begin -->\n";
   private static final String END = "<!-- results end -->";
 
-  static Page at(Path path) {
+  /** The page that lies there. */
+  public static Page at(Path path) {
     return new Page(path);
   }
 
-  void withResults(String results) throws IOException {
+  /** Puts results between the marks, in place of those that were there. */
+  public void withResults(String results) throws IOException {
     String page = Files.readString(path);
     int begin = page.indexOf(BEGIN);
     int end = page.indexOf(END);
