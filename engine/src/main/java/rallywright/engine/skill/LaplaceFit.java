@@ -2,6 +2,7 @@ package rallywright.engine.skill;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The Gaussian approximation of a posterior at its mode: a Gaussian prior times sparse logistic
@@ -21,6 +22,9 @@ import java.util.List;
 final class LaplaceFit {
   /** A step shorter than this, in posterior SDs along its direction, is lost in round-off. */
   private static final double SMALLEST_STEP = 1e-9;
+
+  /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
+  private static final double SMALL_STEP = 1e-5;
 
   /** Beyond this many steps something is wrong with the evidence; ten are usual. */
   private static final int MOST_STEPS = 200;
@@ -51,13 +55,14 @@ final class LaplaceFit {
   private Point gradient;
   private Curvature curvature;
   private double slopeBefore = Double.POSITIVE_INFINITY;
+  private Summary @Nullable [] summaries;
 
   private LaplaceFit(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     this.assembly = assembly;
     this.kept = kept;
     this.outside = outside;
     mode = start;
-    gradient = Point.zeroLike(mode);
+    gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
     curvature = factored();
   }
@@ -68,7 +73,7 @@ final class LaplaceFit {
     kept = fit.kept;
     outside = fit.outside;
     curvature = fit.curvature;
-    gradient = Point.zeroLike(mode);
+    gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
   }
 
@@ -94,7 +99,10 @@ final class LaplaceFit {
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
-    double enough = SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
+    double enough =
+        assembly.anyRests()
+            ? SMALL_STEP
+            : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < enough) {
         fit.curvature = fit.factored();
@@ -119,7 +127,7 @@ final class LaplaceFit {
     double slope = direction.dot(gradient);
     double scale = stepLength(direction, slope);
     mode = mode.plus(scale, direction);
-    gradient = Point.zeroLike(mode);
+    gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
     slopeBefore = slope;
     return scale * Math.sqrt(Math.max(0, slope));
@@ -136,7 +144,7 @@ final class LaplaceFit {
       return 1;
     }
     double scale = 1;
-    Point ignored = Point.zeroLike(mode);
+    Point ignored = Point.zeroFor(assembly, mode);
     while (!(assembly.logPosterior(mode.plus(scale, direction), ignored)
         >= logPosterior + ARMIJO * scale * slope)) {
       scale /= 2;
@@ -206,15 +214,17 @@ final class LaplaceFit {
   }
 
   /** What each group says about the border, so that it may rest. */
-  Summary[] summaries() {
-    Summary[] summaries = new Summary[assembly.parts()];
-    for (int part = 0; part < summaries.length; part++) {
-      summaries[part] =
-          assembly.rests(part)
-              ? assembly.resting(part)
-              : summary(part, mode.border(), mode.own(part));
+  synchronized Summary[] summaries() {
+    if (summaries == null) {
+      summaries = new Summary[assembly.parts()];
+      for (int part = 0; part < summaries.length; part++) {
+        summaries[part] =
+            assembly.rests(part)
+                ? assembly.resting(part)
+                : summary(part, mode.border(), mode.own(part));
+      }
     }
-    return summaries;
+    return summaries.clone();
   }
 
   private Summary summary(int part, double[] border, double[] own) {

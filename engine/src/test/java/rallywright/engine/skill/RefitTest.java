@@ -167,8 +167,9 @@ class RefitTest {
     groups.season(5);
     Posterior posterior = groups.model().fit(groups.evidence, Set.of());
     for (int session = 0; session < 16; session++) {
-      groups.evidence.addAll(groups.session(session % 8, 5 + session / 8));
-      posterior = groups.model().refit(posterior, groups.evidence, Set.of());
+      List<Evidence> more = groups.session(session % 8, 5 + session / 8);
+      groups.evidence.addAll(more);
+      posterior = groups.model().plus(posterior, more);
     }
     assertSame(posterior, groups.model().fit(groups.evidence, Set.of()), groups, 6);
   }
