@@ -62,7 +62,8 @@ final class ClubSystem {
 
   /** Games that span groups, and what they say. */
   private record Guests(List<Game> games, List<CrossTerm> terms) {
-    private static Guests of(Partition partition, List<GroupRecord> records, List<Layout> layouts, Known known) {
+    private static Guests of(
+        Partition partition, List<GroupRecord> records, List<Layout> layouts, Known known) {
       Layout[] all = layouts.toArray(Layout[]::new);
       int[] own = layouts.stream().mapToInt(Layout::own).toArray();
       List<Game> games = new ArrayList<>();
@@ -146,8 +147,7 @@ final class ClubSystem {
                         .group(i)
                         .orElseGet(
                             () ->
-                                group(
-                                    records.get(i), layouts[i], prior, cuts.get(i), partition)));
+                                group(records.get(i), layouts[i], prior, cuts.get(i), partition)));
     return new ClubSystem(club, partition, List.of(groups), guests);
   }
 

@@ -2,6 +2,7 @@ package rallywright.engine.skill;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,8 +42,11 @@ final class LaplaceFit {
   /** A slope below this share of the one before is quick progress: keep the factor. */
   private static final double QUICK = 0.04;
 
-  /** A pull, in rallies, that moves no skill by more than a few thousandths. */
-  private static final double SLIGHT_PULL = 0.01;
+  /**
+   * A pull on a whole group, in rallies: times the variance of a skill (about 0.2) the most that it
+   * can move one, here less than 0.01 logits.
+   */
+  private static final double SLIGHT_PULL = 0.04;
 
   private static final int MOST_TURNS = 20;
 
@@ -256,15 +260,12 @@ final class LaplaceFit {
     boolean moved = !assembly.cross().isEmpty();
     for (int turn = 0; turn < MOST_TURNS && moved; turn++) {
       Point pull = guestPull(new Point(own, mode.border()));
-      moved = false;
-      for (int part = 0; part < own.length; part++) {
-        double[] slope = sum(pull.own(part), present[part].ownSlope());
-        if (total(slope) > SLIGHT_PULL) {
-          own[part] = stepped(part, own[part], slope);
-          present[part] = summary(part, present[part].at(), own[part]);
-          moved = true;
-        }
-      }
+      moved =
+          IntStream.range(0, own.length)
+                  .parallel()
+                  .filter(part -> yields(part, pull, own, present))
+                  .count()
+              > 0;
     }
     for (int part = 0; part < own.length; part++) {
       if (assembly.rests(part)) {
@@ -272,6 +273,17 @@ final class LaplaceFit {
       }
     }
     return new LaplaceFit(this, assembly.withResting(resting), new Point(own, mode.border()));
+  }
+
+  /** One step of a group, if the pull on it is not slight. */
+  private boolean yields(int part, Point pull, double[][] own, Summary[] present) {
+    double[] slope = sum(pull.own(part), present[part].ownSlope());
+    if (total(slope) <= SLIGHT_PULL) {
+      return false;
+    }
+    own[part] = stepped(part, own[part], slope);
+    present[part] = summary(part, present[part].at(), own[part]);
+    return true;
   }
 
   private static double[] sum(double[] x, double[] y) {

@@ -3,8 +3,8 @@ package rallywright.engine.skill;
 import java.util.Arrays;
 
 /**
- * A vector over all latents: those of each group, and those of the border. In a direction the values
- * of groups at rest are left out: they count as 0.
+ * A vector over all latents: those of each group, and those of the border. In a direction the
+ * values of groups at rest are left out: they count as 0.
  */
 final class Point {
   private static final double[] LEFT_OUT = {};

@@ -32,8 +32,7 @@ final class Refit {
 
   /** The posterior of all evidence, old and new. */
   Posterior of(List<Evidence> evidence, Set<Integer> weeks) {
-    Partition partition =
-        before.system().partition().grown(club.entrants().size(), evidence);
+    Partition partition = before.system().partition().grown(club.entrants().size(), evidence);
     List<GroupRecord> records = ClubSystem.records(club, partition, evidence, weeks);
     int[] numberBefore = records.stream().mapToInt(this::numberBefore).toArray();
     return solved(partition, records, numberBefore);

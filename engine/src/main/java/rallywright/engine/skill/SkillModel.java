@@ -58,8 +58,7 @@ public final class SkillModel {
   /** The same with the groups given. */
   Posterior fitIn(Partition partition, List<Evidence> counted, Set<Integer> weeks) {
     List<GroupRecord> records = ClubSystem.records(club, partition, counted, weeks);
-    ClubSystem system =
-        ClubSystem.of(club, prior, partition, records, new ClubSystem.Known());
+    ClubSystem system = ClubSystem.of(club, prior, partition, records, new ClubSystem.Known());
     Assembly assembly = Assembly.of(system.parts(), system.border(), system.cross());
     LaplaceFit fit =
         LaplaceFit.from(

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The random walk of one skill, measured with a normal error, is the local level model: filter and
- * smoother of the Nile's flow (published/nile/README.md) by the walk and the fit of the skill model.
+ * smoother of the Nile's flow (published/nile/README.md) by the walk and the fit of the skill
+ * model.
  */
 class LocalLevelPublishedValuesTest {
   private static final double OBSERVATION = 15099;
@@ -28,8 +29,7 @@ class LocalLevelPublishedValuesTest {
 
     private Level(int years, double observation, double level) throws Exception {
       SkillPrior prior = new SkillPrior(DIFFUSE_SD, 0, 1e-3, Math.sqrt(level), 0, 0);
-      Club club =
-          new Club(new SkillGroups(List.of(0)), List.of(Entrant.atLevel(3.5)), List.of());
+      Club club = new Club(new SkillGroups(List.of(0)), List.of(Entrant.atLevel(3.5)), List.of());
       Set<Integer> weeks = IntStream.rangeClosed(0, years).boxed().collect(Collectors.toSet());
       GroupRecord record = new GroupRecord(club, List.of(0), List.of(), weeks);
       layout = Layout.of(record, Border.of(club));

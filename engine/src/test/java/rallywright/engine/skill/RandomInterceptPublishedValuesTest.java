@@ -45,8 +45,7 @@ class RandomInterceptPublishedValuesTest {
         for (int i = 0; i < FIXED; i++) {
           sum.plusOffset(parameters[i] * Double.parseDouble(row[3 + i]));
         }
-        terms.add(
-            new Term(new BinomialLikelihood(hits, Double.parseDouble(row[2]) - hits), sum));
+        terms.add(new Term(new BinomialLikelihood(hits, Double.parseDouble(row[2]) - hits), sum));
       }
       return LaplaceFit.of(GaussianPrior.of(new double[sizes.length], precision), terms);
     }
