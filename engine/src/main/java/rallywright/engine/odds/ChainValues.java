@@ -4,10 +4,11 @@ import rallywright.engine.odds.GameChain.Link;
 
 /**
  * A chain with its chances, solved from the last block to the first: for every state the chance
- * that A wins and the first two moments of the number of rallies to come.
+ * that A wins and the first three moments of the number of rallies to come.
  *
- * <p>With T the rallies to come and p the chances of a rally: E[T] = 1 + sum p E[T'] and E[T²] = 1
- * + 2 sum p E[T'] + sum p E[T'²], the sums over both results of the rally.
+ * <p>With T the rallies to come and p the chances of a rally: E[T] = 1 + sum p E[T'], E[T²] = 1 + 2
+ * sum p E[T'] + sum p E[T'²] and E[T³] = 1 + 3 sum p E[T'] + 3 sum p E[T'²] + sum p E[T'³], the
+ * sums over both results of the rally.
  */
 final class ChainValues {
 
@@ -17,6 +18,7 @@ final class ChainValues {
   private final double[] winA;
   private final double[] mean;
   private final double[] square;
+  private final double[] cube;
 
   private ChainValues(GameChain chain, RallyChances chances) {
     this.chain = chain;
@@ -29,6 +31,7 @@ final class ChainValues {
     winA = new double[states];
     mean = new double[states];
     square = new double[states];
+    cube = new double[states];
     for (int block = chain.blocks() - 1; block >= 0; block--) {
       solve(block);
     }
@@ -66,6 +69,11 @@ final class ChainValues {
     return square[state];
   }
 
+  /** Expected third power of the rallies to come. */
+  double cube(int state) {
+    return cube[state];
+  }
+
   /** The factors of the tie-break as it would be without the fold, one round of it. */
   BlockFactors factorsWithoutFold(int block) {
     return factorsOf(block, FoldedLinks.LEAVE);
@@ -96,6 +104,13 @@ final class ChainValues {
     }
     factors[block].solve(squares);
     System.arraycopy(squares, 0, square, first, size);
+    double[] cubes = new double[size];
+    for (int i = 0; i < size; i++) {
+      cubes[i] =
+          3 * square[first + i] - 3 * mean[first + i] + 1 + outside(first + i, block, Value.CUBE);
+    }
+    factors[block].solve(cubes);
+    System.arraycopy(cubes, 0, cube, first, size);
   }
 
   private BlockFactors factorsOf(int block, FoldedLinks folded) {
@@ -120,7 +135,8 @@ final class ChainValues {
   private enum Value {
     WIN,
     MEAN,
-    SQUARE
+    SQUARE,
+    CUBE
   }
 
   private double outside(int state, int block, Value value) {
@@ -141,6 +157,7 @@ final class ChainValues {
       case WIN -> winA(target);
       case MEAN -> target >= 0 ? mean[target] : 0;
       case SQUARE -> target >= 0 ? square[target] : 0;
+      case CUBE -> target >= 0 ? cube[target] : 0;
     };
   }
 

@@ -106,14 +106,15 @@ public final class GameOdds {
   }
 
   /**
-   * Mean and standard deviation of the number of rallies.
+   * Mean, standard deviation and third central moment of the number of rallies.
    *
    * @return the moments
    */
   public RallyMoments rallies() {
     double mean = values.mean(start);
     double variance = values.square(start) - mean * mean;
-    return new RallyMoments(mean, Math.sqrt(Math.max(0, variance)));
+    double third = values.cube(start) - 3 * mean * values.square(start) + 2 * mean * mean * mean;
+    return new RallyMoments(mean, Math.sqrt(Math.max(0, variance)), third);
   }
 
   /**

@@ -5,5 +5,6 @@ package rallywright.engine.odds;
  *
  * @param mean expected number
  * @param sd standard deviation
+ * @param third third central moment; below 0 where short games are the rarer ones
  */
-public record RallyMoments(double mean, double sd) {}
+public record RallyMoments(double mean, double sd, double third) {}

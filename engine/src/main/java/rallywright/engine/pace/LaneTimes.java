@@ -2,17 +2,17 @@ package rallywright.engine.pace;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import rallywright.engine.quantity.StandardNormal;
 
 /**
  * The times of several lanes that play side by side.
  *
- * <p>For the maintainer: each lane is taken as normal with its mean and variance: the number of
- * rallies of a game is bounded, so its time is far less skewed than that of one rally, and a
- * log-normal lane would make the last lane's spread a fifth too wide. With F the chance that all
- * lanes are done, E[max] = ∫ (1 - F) dt and E[max²] = ∫ 2t (1 - F) dt, by Simpson's rule. A pace
- * factor that all lanes share multiplies the maximum as it multiplies each lane, so it is taken out
- * here and put back by {@link Timing#stretched}; no second integral is needed.
+ * <p>For the maintainer: each lane has the distribution of {@link Timing#within}, which keeps its
+ * first three moments: the number of rallies of a game is bounded, so its time is far less skewed
+ * than that of one rally, and a log-normal lane would make the last lane's spread a fifth too wide.
+ * With F the chance that all lanes are done, E[max] = ∫ (1 - F) dt, E[max²] = ∫ 2t (1 - F) dt and
+ * E[max³] = ∫ 3t² (1 - F) dt, by Simpson's rule. A pace factor that all lanes share multiplies the
+ * maximum as it multiplies each lane, so it is taken out here and put back by {@link
+ * Timing#stretched}; no second integral is needed.
  */
 public final class LaneTimes {
 
@@ -42,7 +42,7 @@ public final class LaneTimes {
   /**
    * When the last lane is done.
    *
-   * @return mean and variance of the maximum over the lanes
+   * @return mean, variance and third central moment of the maximum over the lanes
    */
   public Timing last() {
     if (lanes.size() == 1) {
@@ -51,7 +51,9 @@ public final class LaneTimes {
     double end = lanes.stream().mapToDouble(LaneTimes::farthest).max().orElseThrow();
     double mean = integral(end, seconds -> 1 - allWithin(seconds));
     double square = integral(end, seconds -> 2 * seconds * (1 - allWithin(seconds)));
-    return new Timing(mean, Math.max(0, square - mean * mean));
+    double cube = integral(end, seconds -> 3 * seconds * seconds * (1 - allWithin(seconds)));
+    double third = cube - 3 * mean * square + 2 * mean * mean * mean;
+    return new Timing(mean, Math.max(0, square - mean * mean), third);
   }
 
   /**
@@ -61,23 +63,15 @@ public final class LaneTimes {
    * @return in seconds
    */
   public double slowestQuantile(double chance) {
-    return lanes.stream()
-        .mapToDouble(lane -> lane.mean() + StandardNormal.quantile(chance) * lane.sd())
-        .max()
-        .orElseThrow();
+    return lanes.stream().mapToDouble(lane -> lane.quantile(chance)).max().orElseThrow();
   }
 
   private double allWithin(double seconds) {
     double chance = 1;
     for (Timing lane : lanes) {
-      chance *= within(lane, seconds);
+      chance *= lane.within(seconds);
     }
     return chance;
-  }
-
-  private static double within(Timing lane, double seconds) {
-    double distance = seconds - lane.mean();
-    return lane.sd() > 0 ? StandardNormal.below(distance / lane.sd()) : distance >= 0 ? 1 : 0;
   }
 
   private static double farthest(Timing lane) {

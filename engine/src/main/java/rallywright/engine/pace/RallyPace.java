@@ -120,6 +120,18 @@ public record RallyPace(LogNormal typical, double rallyLogSd) {
   }
 
   /**
+   * How lopsided the times of single rallies are when the drill's pace is at its mean: the third
+   * central moment of a log-normal.
+   *
+   * @return in cubic seconds
+   */
+  public double rallyThird() {
+    double w = Math.exp(rallyLogSd * rallyLogSd);
+    double mean = meanSeconds();
+    return (w - 1) * (w - 1) * (w + 2) * mean * mean * mean;
+  }
+
+  /**
    * How unsure the drill's pace is: it stretches all its games alike.
    *
    * @return standard deviation of a factor with mean 1

@@ -1,6 +1,7 @@
 package rallywright.web.sessions;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.session.CourtEvent.YardstickCounted;
 import rallywright.web.oncourt.OpenSession;
@@ -8,6 +9,7 @@ import rallywright.web.oncourt.OpenSession;
 /**
  * One block in words.
  *
+ * @param number its place in the session, from 1
  * @param title what it is called
  * @param minutes how long it usually takes, in whole minutes
  * @param reason why it is in the plan
@@ -15,15 +17,24 @@ import rallywright.web.oncourt.OpenSession;
  * @param counts what was counted of a yardstick, one line a player
  */
 public record BlockWords(
-    String title, long minutes, String reason, List<GameWords> games, List<String> counts) {
+    int number,
+    String title,
+    long minutes,
+    String reason,
+    List<GameWords> games,
+    List<String> counts) {
 
   /** All blocks of a session in order. */
   static List<BlockWords> of(OpenSession open) {
-    return open.plan().blocks().stream().map(block -> of(open, block)).toList();
+    List<PlannedBlock> blocks = open.plan().blocks();
+    return IntStream.range(0, blocks.size())
+        .mapToObj(at -> of(open, at + 1, blocks.get(at)))
+        .toList();
   }
 
-  private static BlockWords of(OpenSession open, PlannedBlock block) {
+  private static BlockWords of(OpenSession open, int number, PlannedBlock block) {
     return new BlockWords(
+        number,
         open.title(block),
         Math.round(block.time().mean()),
         block.reason(),
