@@ -57,6 +57,10 @@ final class Assembly {
     return resting[part] != null;
   }
 
+  boolean anyRests() {
+    return IntStream.range(0, parts.size()).anyMatch(this::rests);
+  }
+
   Summary resting(int part) {
     return resting[part];
   }
@@ -103,11 +107,6 @@ final class Assembly {
       Likelihood.Curve curve = term.at(x);
       sum += curve.value();
       term.addGradient(curve, gradient);
-    }
-    for (int part = 0; part < values.length; part++) {
-      if (rests(part)) {
-        Arrays.fill(gradient.own(part), 0);
-      }
     }
     return sum;
   }

@@ -1,8 +1,10 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -30,19 +32,53 @@ final class ClubSystem {
     this.border = Border.of(club);
   }
 
+  /** What was worked out before and still holds. */
+  static final class Known {
+    private final Map<Integer, Group> groups = new TreeMap<>();
+    private final Map<Game, CrossTerm> terms = new HashMap<>();
+
+    /** A group of which nothing changed, under its number now. */
+    void put(int number, Group group) {
+      groups.put(number, group);
+    }
+
+    /** The games that span groups; the numbers of the groups must be those of before. */
+    void putGames(ClubSystem before) {
+      for (int i = 0; i < before.cross.size(); i++) {
+        terms.put(before.crossGames.get(i), before.cross.get(i));
+      }
+    }
+
+    Optional<Group> group(int number) {
+      return Optional.ofNullable(groups.get(number));
+    }
+
+    private Optional<CrossTerm> termOf(Game game, Set<Integer> touched) {
+      return groups.keySet().containsAll(touched)
+          ? Optional.ofNullable(terms.get(game))
+          : Optional.empty();
+    }
+  }
+
   /** Games that span groups, and what they say. */
   private record Guests(List<Game> games, List<CrossTerm> terms) {
-    private static Guests of(Partition partition, List<GroupRecord> records, List<Layout> layouts) {
+    private static Guests of(
+        Partition partition, List<GroupRecord> records, List<Layout> layouts, Known known) {
       Layout[] all = layouts.toArray(Layout[]::new);
       int[] own = layouts.stream().mapToInt(Layout::own).toArray();
       List<Game> games = new ArrayList<>();
       List<CrossTerm> terms = new ArrayList<>();
       for (int i = 0; i < all.length; i++) {
         for (Evidence piece : records.get(i).evidence()) {
-          Set<Integer> touched = groupsOf(piece, partition);
-          if (touched.size() > 1 && touched.iterator().next() == i) {
-            games.add((Game) piece);
-            terms.add(crossTerm((Game) piece, partition, all, own));
+          if (piece instanceof Game game) {
+            Set<Integer> touched = groupsOf(game, partition);
+            if (touched.size() > 1 && touched.iterator().next() == i) {
+              games.add(game);
+              terms.add(
+                  known
+                      .termOf(game, touched)
+                      .orElseGet(() -> crossTerm(game, partition, all, own)));
+            }
           }
         }
       }
@@ -84,10 +120,10 @@ final class ClubSystem {
   /**
    * The system of a club.
    *
-   * @param known for each group what was worked out before and still holds, or null
+   * @param known what was worked out before and still holds
    */
   static ClubSystem of(
-      Club club, SkillPrior prior, Partition partition, List<GroupRecord> records, Group[] known) {
+      Club club, SkillPrior prior, Partition partition, List<GroupRecord> records, Known known) {
     Border border = Border.of(club);
     Layout[] layouts = new Layout[records.size()];
     IntStream.range(0, layouts.length)
@@ -95,8 +131,11 @@ final class ClubSystem {
         .forEach(
             i ->
                 layouts[i] =
-                    known[i] == null ? Layout.of(records.get(i), border) : known[i].layout());
-    Guests guests = Guests.of(partition, records, List.of(layouts));
+                    known
+                        .group(i)
+                        .map(Group::layout)
+                        .orElseGet(() -> Layout.of(records.get(i), border)));
+    Guests guests = Guests.of(partition, records, List.of(layouts), known);
     List<List<Term>> cuts = cuts(guests.terms, layouts.length);
     Group[] groups = new Group[layouts.length];
     IntStream.range(0, groups.length)
@@ -104,9 +143,11 @@ final class ClubSystem {
         .forEach(
             i ->
                 groups[i] =
-                    known[i] == null
-                        ? group(records.get(i), layouts[i], prior, cuts.get(i), partition)
-                        : known[i]);
+                    known
+                        .group(i)
+                        .orElseGet(
+                            () ->
+                                group(records.get(i), layouts[i], prior, cuts.get(i), partition)));
     return new ClubSystem(club, partition, List.of(groups), guests);
   }
 

@@ -79,7 +79,7 @@ public final class ClubTuning {
    */
   public static Tuned of(Club club, List<? extends Evidence> evidence, HyperParameters usual) {
     EvidenceCheck.check(club, evidence);
-    double rallies = evidence.stream().mapToDouble(ClubTuning::rallies).sum();
+    double rallies = ralliesIn(evidence);
     if (rallies < ENOUGH_RALLIES) {
       return new Tuned(usual, Basis.USUAL_VALUES, rallies);
     }
@@ -143,6 +143,16 @@ public final class ClubTuning {
       }
     }
     return new GroupRecord(record.club(), record.players(), own, record.weeks());
+  }
+
+  /**
+   * How many rallies and balls the evidence tells of, at least.
+   *
+   * @param evidence all that happened
+   * @return 0 or more
+   */
+  public static double ralliesIn(List<? extends Evidence> evidence) {
+    return evidence.stream().mapToDouble(ClubTuning::rallies).sum();
   }
 
   private static double rallies(Evidence evidence) {

@@ -1,7 +1,6 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,7 +109,8 @@ final class CrossTerm {
   private double[] gather(Point x) {
     double[] values = new double[parts.length];
     for (int i = 0; i < values.length; i++) {
-      values[i] = parts[i] < 0 ? x.border()[latents[i]] : x.own(parts[i])[latents[i]];
+      double[] from = parts[i] < 0 ? x.border() : x.own(parts[i]);
+      values[i] = from.length == 0 ? 0 : from[latents[i]];
     }
     return values;
   }
@@ -118,7 +118,9 @@ final class CrossTerm {
   private void scatter(double[] values, Point into) {
     for (int i = 0; i < values.length; i++) {
       double[] to = parts[i] < 0 ? into.border() : into.own(parts[i]);
-      to[latents[i]] += values[i];
+      if (to.length > 0) {
+        to[latents[i]] += values[i];
+      }
     }
   }
 
@@ -145,7 +147,8 @@ final class CrossTerm {
     return term.predictors();
   }
 
-  boolean touches(boolean[] groups) {
-    return Arrays.stream(parts).anyMatch(part -> part >= 0 && groups[part]);
+  /** Whether all of its groups are at rest. */
+  boolean rests(Assembly assembly) {
+    return cuts.stream().allMatch(cut -> assembly.rests(cut.part()));
   }
 }

@@ -1,7 +1,6 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -171,11 +170,8 @@ final class Curvature {
       product.border()[i] += assembly.border().precision(i) * vector.border()[i];
     }
     for (int i = 0; i < crossCurves.length; i++) {
-      assembly.cross().get(i).addProduct(crossCurves[i], vector, product);
-    }
-    for (int part = 0; part < locals.length; part++) {
-      if (assembly.rests(part)) {
-        Arrays.fill(product.own(part), 0);
+      if (!assembly.cross().get(i).rests(assembly)) {
+        assembly.cross().get(i).addProduct(crossCurves[i], vector, product);
       }
     }
     return product;

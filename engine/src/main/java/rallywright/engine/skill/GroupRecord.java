@@ -1,5 +1,6 @@
 package rallywright.engine.skill;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -22,5 +23,12 @@ record GroupRecord(Club club, List<Integer> players, List<Evidence> evidence, Se
         && players.stream()
             .allMatch(
                 player -> club.entrants().get(player).equals(other.club.entrants().get(player)));
+  }
+
+  /** This record with more evidence, counted together. */
+  GroupRecord plus(List<Evidence> more) {
+    List<Evidence> all = new ArrayList<>(evidence);
+    all.addAll(more);
+    return new GroupRecord(club, players, Collapsed.of(all), weeks);
   }
 }

@@ -2,6 +2,8 @@ package rallywright.engine.skill;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The Gaussian approximation of a posterior at its mode: a Gaussian prior times sparse logistic
@@ -22,6 +24,9 @@ final class LaplaceFit {
   /** A step shorter than this, in posterior SDs along its direction, is lost in round-off. */
   private static final double SMALLEST_STEP = 1e-9;
 
+  /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
+  private static final double SMALL_STEP = 1e-5;
+
   /** Beyond this many steps something is wrong with the evidence; ten are usual. */
   private static final int MOST_STEPS = 200;
 
@@ -37,8 +42,11 @@ final class LaplaceFit {
   /** A slope below this share of the one before is quick progress: keep the factor. */
   private static final double QUICK = 0.04;
 
-  /** A pull, in rallies, that moves no skill by more than a few thousandths. */
-  private static final double SLIGHT_PULL = 0.01;
+  /**
+   * A pull on a whole group, in rallies: times the variance of a skill (about 0.2) the most that it
+   * can move one, here less than 0.01 logits.
+   */
+  private static final double SLIGHT_PULL = 0.04;
 
   private static final int MOST_TURNS = 20;
 
@@ -51,13 +59,14 @@ final class LaplaceFit {
   private Point gradient;
   private Curvature curvature;
   private double slopeBefore = Double.POSITIVE_INFINITY;
+  private Summary @Nullable [] summaries;
 
   private LaplaceFit(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     this.assembly = assembly;
     this.kept = kept;
     this.outside = outside;
     mode = start;
-    gradient = Point.zeroLike(mode);
+    gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
     curvature = factored();
   }
@@ -68,7 +77,7 @@ final class LaplaceFit {
     kept = fit.kept;
     outside = fit.outside;
     curvature = fit.curvature;
-    gradient = Point.zeroLike(mode);
+    gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
   }
 
@@ -94,7 +103,10 @@ final class LaplaceFit {
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
-    double enough = SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
+    double enough =
+        assembly.anyRests()
+            ? SMALL_STEP
+            : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < enough) {
         fit.curvature = fit.factored();
@@ -119,7 +131,7 @@ final class LaplaceFit {
     double slope = direction.dot(gradient);
     double scale = stepLength(direction, slope);
     mode = mode.plus(scale, direction);
-    gradient = Point.zeroLike(mode);
+    gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
     slopeBefore = slope;
     return scale * Math.sqrt(Math.max(0, slope));
@@ -136,7 +148,7 @@ final class LaplaceFit {
       return 1;
     }
     double scale = 1;
-    Point ignored = Point.zeroLike(mode);
+    Point ignored = Point.zeroFor(assembly, mode);
     while (!(assembly.logPosterior(mode.plus(scale, direction), ignored)
         >= logPosterior + ARMIJO * scale * slope)) {
       scale /= 2;
@@ -206,15 +218,17 @@ final class LaplaceFit {
   }
 
   /** What each group says about the border, so that it may rest. */
-  Summary[] summaries() {
-    Summary[] summaries = new Summary[assembly.parts()];
-    for (int part = 0; part < summaries.length; part++) {
-      summaries[part] =
-          assembly.rests(part)
-              ? assembly.resting(part)
-              : summary(part, mode.border(), mode.own(part));
+  synchronized Summary[] summaries() {
+    if (summaries == null) {
+      summaries = new Summary[assembly.parts()];
+      for (int part = 0; part < summaries.length; part++) {
+        summaries[part] =
+            assembly.rests(part)
+                ? assembly.resting(part)
+                : summary(part, mode.border(), mode.own(part));
+      }
     }
-    return summaries;
+    return summaries.clone();
   }
 
   private Summary summary(int part, double[] border, double[] own) {
@@ -246,15 +260,12 @@ final class LaplaceFit {
     boolean moved = !assembly.cross().isEmpty();
     for (int turn = 0; turn < MOST_TURNS && moved; turn++) {
       Point pull = guestPull(new Point(own, mode.border()));
-      moved = false;
-      for (int part = 0; part < own.length; part++) {
-        double[] slope = sum(pull.own(part), present[part].ownSlope());
-        if (total(slope) > SLIGHT_PULL) {
-          own[part] = stepped(part, own[part], slope);
-          present[part] = summary(part, present[part].at(), own[part]);
-          moved = true;
-        }
-      }
+      moved =
+          IntStream.range(0, own.length)
+                  .parallel()
+                  .filter(part -> yields(part, pull, own, present))
+                  .count()
+              > 0;
     }
     for (int part = 0; part < own.length; part++) {
       if (assembly.rests(part)) {
@@ -262,6 +273,17 @@ final class LaplaceFit {
       }
     }
     return new LaplaceFit(this, assembly.withResting(resting), new Point(own, mode.border()));
+  }
+
+  /** One step of a group, if the pull on it is not slight. */
+  private boolean yields(int part, Point pull, double[][] own, Summary[] present) {
+    double[] slope = sum(pull.own(part), present[part].ownSlope());
+    if (total(slope) <= SLIGHT_PULL) {
+      return false;
+    }
+    own[part] = stepped(part, own[part], slope);
+    present[part] = summary(part, present[part].at(), own[part]);
+    return true;
   }
 
   private static double[] sum(double[] x, double[] y) {

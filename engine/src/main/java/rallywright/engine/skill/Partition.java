@@ -69,6 +69,11 @@ final class Partition {
     return new Partition(new int[players]);
   }
 
+  /** Groups that are given, by player. */
+  static Partition ofGroups(int[] groupOf) {
+    return new Partition(groupOf);
+  }
+
   /** The groups of a club. */
   static Partition of(int players, List<? extends Evidence> evidence) {
     Meetings meetings = new Meetings(players, evidence);

@@ -2,8 +2,13 @@ package rallywright.engine.skill;
 
 import java.util.Arrays;
 
-/** A vector over all latents: those of each group, and those of the border. */
+/**
+ * A vector over all latents: those of each group, and those of the border. In a direction the
+ * values of groups at rest are left out: they count as 0.
+ */
 final class Point {
+  private static final double[] LEFT_OUT = {};
+
   private final double[][] own;
   private final double[] border;
 
@@ -20,8 +25,13 @@ final class Point {
     return new Point(own, new double[other.border.length]);
   }
 
-  int parts() {
-    return own.length;
+  /** A vector of zeros in which the groups at rest are left out. */
+  static Point zeroFor(Assembly assembly, Point like) {
+    double[][] own = new double[like.own.length][];
+    for (int part = 0; part < own.length; part++) {
+      own[part] = assembly.rests(part) ? LEFT_OUT : new double[like.own[part].length];
+    }
+    return new Point(own, new double[like.border.length]);
   }
 
   int latents() {
@@ -59,7 +69,8 @@ final class Point {
   Point plus(double factor, Point other) {
     double[][] sums = new double[own.length][];
     for (int part = 0; part < own.length; part++) {
-      sums[part] = plus(own[part], factor, other.own[part]);
+      sums[part] =
+          other.own[part].length == 0 ? own[part] : plus(own[part], factor, other.own[part]);
     }
     return new Point(sums, plus(border, factor, other.border));
   }
@@ -75,7 +86,9 @@ final class Point {
   double dot(Point other) {
     double sum = dot(border, other.border);
     for (int part = 0; part < own.length; part++) {
-      sum += dot(own[part], other.own[part]);
+      if (other.own[part].length > 0) {
+        sum += dot(own[part], other.own[part]);
+      }
     }
     return sum;
   }

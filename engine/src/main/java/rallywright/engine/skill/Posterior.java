@@ -96,6 +96,17 @@ public final class Posterior {
     return shared(system.border().gain(gain), club.gains().get(gain));
   }
 
+  /**
+   * What was believed of a gain before any score.
+   *
+   * @param gain number of the drill's gain
+   * @return prior mean and SD in logits a minute
+   */
+  public Estimate gainBefore(int gain) {
+    SharedEffect believed = club.gains().get(gain);
+    return new Estimate(believed.mean(), believed.sd());
+  }
+
   private Estimate shared(int number, SharedEffect believed) {
     return number < 0
         ? new Estimate(believed.mean(), 0)

@@ -1,5 +1,6 @@
 package rallywright.engine.skill;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -29,14 +30,40 @@ final class Refit {
     this.before = before;
   }
 
-  Posterior with(List<Evidence> evidence, Set<Integer> weeks) {
+  /** The posterior of all evidence, old and new. */
+  Posterior of(List<Evidence> evidence, Set<Integer> weeks) {
     Partition partition = before.system().partition().grown(club.entrants().size(), evidence);
     List<GroupRecord> records = ClubSystem.records(club, partition, evidence, weeks);
-    int[] numberBefore = new int[records.size()];
-    ClubSystem.Group[] known = new ClubSystem.Group[records.size()];
-    for (int i = 0; i < known.length; i++) {
-      numberBefore[i] = numberBefore(records.get(i));
-      known[i] = numberBefore[i] < 0 ? null : before.system().group(numberBefore[i]);
+    int[] numberBefore = records.stream().mapToInt(this::numberBefore).toArray();
+    return solved(partition, records, numberBefore);
+  }
+
+  /** The posterior of the evidence so far and some more, of the same players. */
+  Posterior plus(List<Evidence> more) {
+    Partition partition = before.system().partition();
+    List<GroupRecord> added = ClubSystem.records(club, partition, more, Set.of());
+    List<GroupRecord> records = new ArrayList<>();
+    int[] numberBefore = new int[added.size()];
+    for (int i = 0; i < numberBefore.length; i++) {
+      GroupRecord record = before.system().group(i).record();
+      boolean same = added.get(i).evidence().isEmpty();
+      numberBefore[i] = same ? i : -1;
+      records.add(same ? record : record.plus(added.get(i).evidence()));
+    }
+    return solved(partition, records, numberBefore);
+  }
+
+  private Posterior solved(Partition partition, List<GroupRecord> records, int[] numberBefore) {
+    ClubSystem.Known known = new ClubSystem.Known();
+    boolean sameNumbers = true;
+    for (int i = 0; i < numberBefore.length; i++) {
+      if (numberBefore[i] >= 0) {
+        known.put(i, before.system().group(numberBefore[i]));
+        sameNumbers &= numberBefore[i] == i;
+      }
+    }
+    if (sameNumbers) {
+      known.putGames(before.system());
     }
     ClubSystem system = ClubSystem.of(club, prior, partition, records, known);
     LaplaceFit fit = fit(system, numberBefore);

@@ -58,8 +58,7 @@ public final class SkillModel {
   /** The same with the groups given. */
   Posterior fitIn(Partition partition, List<Evidence> counted, Set<Integer> weeks) {
     List<GroupRecord> records = ClubSystem.records(club, partition, counted, weeks);
-    ClubSystem system =
-        ClubSystem.of(club, prior, partition, records, new ClubSystem.Group[records.size()]);
+    ClubSystem system = ClubSystem.of(club, prior, partition, records, new ClubSystem.Known());
     Assembly assembly = Assembly.of(system.parts(), system.border(), system.cross());
     LaplaceFit fit =
         LaplaceFit.from(
@@ -71,6 +70,9 @@ public final class SkillModel {
     if (!system.cross().isEmpty()) {
       fit = fit.withOutside(moments.outside());
       moments = Moments.of(fit);
+    }
+    if (records.size() > 1) {
+      fit.summaries();
     }
     return new Posterior(prior, system, fit, moments);
   }
@@ -91,6 +93,26 @@ public final class SkillModel {
       return fit(evidence, weeks);
     }
     EvidenceCheck.check(club, evidence);
-    return new Refit(club, prior, before).with(Collapsed.of(evidence), weeks);
+    return new Refit(club, prior, before).of(Collapsed.of(evidence), weeks);
+  }
+
+  /**
+   * What the evidence says after a session: that of before and some more, of the same players. The
+   * quickest way to go on; the answer is that of {@link #refit} with all evidence.
+   *
+   * @param before an earlier answer of this model
+   * @param more the evidence of the session
+   * @return estimates for every player and week
+   * @throws IllegalArgumentException if the answer is of a club with other players or effects
+   */
+  public Posterior plus(Posterior before, List<? extends Evidence> more) {
+    if (!before.canGrowInto(club, prior)
+        || !before.system().club().entrants().equals(club.entrants())) {
+      throw new IllegalArgumentException(
+          "The earlier answer is of a club with other players, effects or spreads."
+              + " Maybe fit all evidence anew.");
+    }
+    EvidenceCheck.check(club, more);
+    return new Refit(club, prior, before).plus(Collapsed.of(more));
   }
 }

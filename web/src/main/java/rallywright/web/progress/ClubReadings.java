@@ -39,14 +39,15 @@ public final class ClubReadings {
     long revision = store.revision();
     Kept last = kept;
     if (last == null || last.revision() != revision || !last.day().equals(today)) {
-      last = new Kept(revision, today, read(today));
+      last = new Kept(revision, today, read(today, last));
       kept = last;
     }
     return last.reading();
   }
 
-  private ClubReading read(LocalDate today) {
-    return ClubReading.of(
+  /** Goes on from the last reading where there is one, so that a session costs little. */
+  private ClubReading read(LocalDate today, @Nullable Kept last) {
+    ClubHistory history =
         new ClubHistory(
             store.players().all(),
             catalogue.drills(),
@@ -57,6 +58,7 @@ public final class ClubReadings {
                 .flatMap(id -> desk.find(id).stream())
                 .map(OpenSession::progress)
                 .toList(),
-            today));
+            today);
+    return last == null ? ClubReading.of(history) : last.reading().after(history);
   }
 }
