@@ -65,6 +65,7 @@ class EveryPageIT {
         "/sessions/new",
         "/sessions/{session}",
         "/sessions/{session}/plan",
+        "/sessions/{session}/weather",
         "/sessions/{session}/from-paper",
         "/sessions/{session}/phone-file",
         "/settings"

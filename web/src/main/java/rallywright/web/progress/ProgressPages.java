@@ -22,7 +22,10 @@ import rallywright.engine.drill.Skill;
 import rallywright.engine.practice.DoublesTable;
 import rallywright.engine.practice.Need;
 import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.SessionLoad;
+import rallywright.engine.practice.WeekLoad;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.LoadReading;
 import rallywright.engine.reading.PlayedGame;
 import rallywright.engine.reading.SkillReading;
 import rallywright.store.ClubStore;
@@ -85,7 +88,19 @@ final class ProgressPages {
               : "");
     }
     return new PlayerRow(
-        player.id().value(), player.name(), cells, needs(player, reading).get(0).skill().words());
+        player.id().value(),
+        player.name(),
+        cells,
+        LoadView.number(thisWeek(player)),
+        needs(player, reading).get(0).skill().words());
+  }
+
+  private WeekLoad thisWeek(Player player) {
+    return WeekLoad.weeks(loads(player), readings.history().today(), 1).get(0);
+  }
+
+  private List<SessionLoad> loads(Player player) {
+    return LoadReading.of(readings.history().sessions(), player.id());
   }
 
   private static List<Need> needs(Player player, ClubReading reading) {
@@ -101,6 +116,7 @@ final class ProgressPages {
     model.addAttribute("skills", skills(player, reading));
     model.addAttribute("games", games(player, reading));
     model.addAttribute("needs", advice(player, reading));
+    model.addAttribute("load", LoadView.of(loads(player), readings.history().today()));
     return "progress/player";
   }
 
