@@ -1,5 +1,6 @@
 package rallywright.engine.reading;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -28,9 +29,12 @@ import rallywright.engine.skill.Estimate;
 import rallywright.engine.skill.Evidence;
 import rallywright.engine.skill.Game;
 import rallywright.engine.skill.GameForecast;
+import rallywright.engine.skill.JointEstimate;
 import rallywright.engine.skill.Posterior;
+import rallywright.engine.skill.Practice;
 import rallywright.engine.skill.RallyCounts;
 import rallywright.engine.skill.ScoreForecast;
+import rallywright.engine.skill.SharedEffect;
 import rallywright.engine.skill.SkillGroups;
 import rallywright.engine.skill.SkillModel;
 import rallywright.engine.skill.SkillPrior;
@@ -155,6 +159,66 @@ public final class ClubReading {
   }
 
   /**
+   * By how much a skill of a player rose from one day to another, and how sure that is: both days
+   * together.
+   *
+   * @param player a player of the history
+   * @param skill the skill
+   * @param since the earlier day; before the player's first week that week counts
+   * @param until the later day
+   * @return the skill in the weeks of both days, the earlier one first, in logits
+   */
+  public JointEstimate joint(PlayerId player, Skill skill, LocalDate since, LocalDate until) {
+    int number = number(player);
+    int first = gathering.firstWeek(player);
+    int earlier = Math.max(first, gathering.weeks().of(since));
+    int later = Math.max(earlier, gathering.weeks().of(until));
+    return posterior.joint(
+        SkillSum.skill(key(number, skill, earlier)), SkillSum.skill(key(number, skill, later)));
+  }
+
+  /**
+   * By how much a skill of a player rose since a day.
+   *
+   * @param player a player of the history
+   * @param skill the skill
+   * @param since the earlier day; before the player's first week that week counts
+   * @return today less then, in logits; its {@link Estimate#chanceAbove} 0 is the chance of a rise
+   */
+  public Estimate rise(PlayerId player, Skill skill, LocalDate since) {
+    return joint(player, skill, since, history.today()).difference();
+  }
+
+  /**
+   * What a minute of each scored drill brings, as far as the scores tell.
+   *
+   * @return one for each scored drill of the history that was played
+   */
+  public List<GainReading> gains() {
+    return history.drills().stream()
+        .filter(drill -> gathering.effects().gain(drill.key()).isPresent())
+        .map(this::gain)
+        .filter(gain -> gain.players() > 0)
+        .toList();
+  }
+
+  private GainReading gain(Drill drill) {
+    int number = gathering.effects().gain(drill.key()).orElseThrow();
+    List<Practice> practised =
+        gathering.evidence().stream()
+            .filter(Practice.class::isInstance)
+            .map(Practice.class::cast)
+            .filter(each -> each.gain() == number && each.minutes() > 0)
+            .toList();
+    return new GainReading(
+        drill,
+        posterior.gain(number),
+        new Estimate(SharedEffect.GAIN_MEAN, SharedEffect.GAIN_SD),
+        practised.stream().mapToDouble(Practice::effectiveMinutes).sum(),
+        (int) practised.stream().map(Practice::player).distinct().count());
+  }
+
+  /**
    * The games of a player that tell something, oldest first.
    *
    * @param player the player
@@ -186,7 +250,8 @@ public final class ClubReading {
    * @throws IllegalArgumentException if the drill is not scored or a player is not known
    */
   public GameOutlook outlook(Drill drill, Seat a, Seat b, GameFormat format) {
-    Fixture fixture = Fixture.of(drill, a, b, gathering.numbers(), gathering.effectNumbers());
+    List<Integer> shared = gathering.effects().of(drill, Optional.empty());
+    Fixture fixture = Fixture.of(drill, a, b, gathering.numbers(), shared);
     return outlook(fixture, format, gathering.thisWeek());
   }
 

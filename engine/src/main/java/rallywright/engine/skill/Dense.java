@@ -27,15 +27,23 @@ final class Dense {
     return factor.logDet();
   }
 
-  /** Adds the inverse to the diagonal block that starts at the latent. */
-  void addInverse(BlockMatrix matrix, int start) {
+  /** The full symmetric inverse. */
+  double[][] inverse() {
+    double[][] inverse = new double[size][];
     for (int i = 0; i < size; i++) {
       double[] unit = new double[size];
       unit[i] = 1;
-      double[] column = factor.solve(unit);
-      for (int j = 0; j <= i; j++) {
-        matrix.add(start + j, start + i, column[j]);
-      }
+      inverse[i] = factor.solve(unit);
     }
+    return inverse;
+  }
+
+  /** A diagonal matrix with one value. */
+  static double[][] diagonal(int size, double value) {
+    double[][] matrix = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      matrix[i][i] = value;
+    }
+    return matrix;
   }
 }

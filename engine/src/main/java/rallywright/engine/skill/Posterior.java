@@ -35,9 +35,12 @@ public final class Posterior {
    * @return mean and SD in logits
    */
   public Estimate skill(SkillSum.Key key) {
-    int latent = layout.graph().start(layout.nodeAt(key)) + key.skill();
-    double variance = moments.variance(latent) + wander(key, key);
-    return new Estimate(moments.mean()[latent], Math.sqrt(variance));
+    Place place = layout.place(key);
+    if (place.weekBefore() < key.week()) {
+      return of(SkillSum.skill(key));
+    }
+    int latent = layout.graph().start(place.before()) + key.skill();
+    return new Estimate(moments.mean()[latent], Math.sqrt(moments.variance(latent)));
   }
 
   /**
@@ -47,9 +50,23 @@ public final class Posterior {
    * @return mean and SD in logits; SD 0 where it is known
    */
   public Estimate effect(int effect) {
-    int latent = layout.effectLatent(effect);
+    return shared(layout.effectLatent(effect), club.effects().get(effect));
+  }
+
+  /**
+   * What an effective minute of a drill brings: how much faster the skills of those rose who did
+   * more of it. An observation; it does not show the cause.
+   *
+   * @param gain number of the drill's gain
+   * @return mean and SD in logits a minute; SD 0 where it is known
+   */
+  public Estimate gain(int gain) {
+    return shared(layout.gainLatent(gain), club.gains().get(gain));
+  }
+
+  private Estimate shared(int latent, SharedEffect prior) {
     return latent < 0
-        ? new Estimate(club.effects().get(effect).mean(), 0)
+        ? new Estimate(prior.mean(), 0)
         : new Estimate(moments.mean()[latent], Math.sqrt(moments.variance(latent)));
   }
 
@@ -60,8 +77,7 @@ public final class Posterior {
    * @return mode and SD in logits
    */
   public Estimate skillMode(SkillSum.Key key) {
-    int latent = layout.graph().start(layout.nodeAt(key)) + key.skill();
-    return new Estimate(mode[latent], skill(key).sd());
+    return mode(SkillSum.skill(key));
   }
 
   /**
@@ -108,6 +124,17 @@ public final class Posterior {
     return dot(half(sum), half(other)) + wander(sum, other);
   }
 
+  /**
+   * Two sums together, such as one skill of one player in two weeks.
+   *
+   * @param first one
+   * @param second another
+   * @return their means, SDs and covariance
+   */
+  public JointEstimate joint(SkillSum first, SkillSum second) {
+    return new JointEstimate(of(first), of(second), covariance(first, second));
+  }
+
   private double variance(SkillSum sum) {
     double[] half = half(sum);
     return dot(half, half) + wander(sum, sum);
@@ -126,6 +153,17 @@ public final class Posterior {
   }
 
   /**
+   * By how much a skill rose.
+   *
+   * @param key the skill in the later week
+   * @param since the earlier week
+   * @return later minus earlier, mean and SD in logits
+   */
+  public Estimate rise(SkillSum.Key key, int since) {
+    return of(SkillSum.rise(key, since));
+  }
+
+  /**
    * The chance that a skill is higher than it was.
    *
    * @param key the skill in the later week
@@ -133,7 +171,7 @@ public final class Posterior {
    * @return from 0 to 1
    */
   public double chanceOfRise(SkillSum.Key key, int since) {
-    return of(SkillSum.rise(key, since)).chanceAbove(0);
+    return rise(key, since).chanceAbove(0);
   }
 
   /**
@@ -194,37 +232,37 @@ public final class Posterior {
 
   private record Weighted(SkillSum.Key key, double weight) {}
 
-  /** What the random walk adds to a covariance after the last fitted week. */
+  /** What the random walk adds to a covariance between nodes and after the last one. */
   private double wander(SkillSum sum, SkillSum other) {
-    List<Weighted> later = later(sum);
-    if (later.isEmpty()) {
+    List<Weighted> free = offNodes(sum);
+    if (free.isEmpty()) {
       return 0;
     }
     double added = 0;
-    for (Weighted one : later) {
-      for (Weighted two : later(other)) {
+    for (Weighted one : free) {
+      for (Weighted two : offNodes(other)) {
         added += one.weight * two.weight * wander(one.key, two.key);
       }
     }
     return added;
   }
 
-  private List<Weighted> later(SkillSum sum) {
-    List<Weighted> later = new ArrayList<>();
+  private List<Weighted> offNodes(SkillSum sum) {
+    List<Weighted> free = new ArrayList<>();
     sum.forEachSkill(
         (key, weight) -> {
-          if (key.week() > layout.chain(key.player()).lastKey()) {
-            later.add(new Weighted(key, weight));
+          if (layout.place(key).weekBefore() < key.week()) {
+            free.add(new Weighted(key, weight));
           }
         });
-    return later;
+    return free;
   }
 
   private double wander(SkillSum.Key one, SkillSum.Key two) {
     if (one.player() != two.player() || one.skill() != two.skill()) {
       return 0;
     }
-    int weeks = Math.min(one.week(), two.week()) - layout.chain(one.player()).lastKey();
-    return Math.max(0, weeks) * prior.weeklySd() * prior.weeklySd();
+    double weeks = layout.place(one).freeWeeksWith(layout.place(two));
+    return weeks * prior.weeklySd() * prior.weeklySd();
   }
 }

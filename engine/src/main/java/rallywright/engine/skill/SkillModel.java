@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
 import rallywright.engine.score.Side;
 
@@ -58,7 +59,9 @@ public final class SkillModel {
     Layout layout = Layout.of(club, evidence, weeks);
     List<Term> terms = new ArrayList<>();
     for (Evidence piece : evidence) {
-      terms.add(term(layout, piece));
+      if (!(piece instanceof Practice)) {
+        terms.add(term(layout, piece));
+      }
     }
     LaplaceFit fit = LaplaceFit.of(priorOver(layout), terms);
     return new Posterior(club, prior, layout, fit);
@@ -74,12 +77,12 @@ public final class SkillModel {
   }
 
   private static Term gameTerm(Layout layout, Game game) {
-    SparseRow whenA = layout.row(game.contest().serverEdge(game.sides(), game.week(), Side.A));
+    SparseRow whenA = layout.row(game.serverEdge(Side.A));
     Result result = game.result();
     if (result instanceof RalliesWon won) {
       return new Term(new BinomialLikelihood(won.a(), won.b()), whenA);
     }
-    SparseRow whenB = layout.row(game.contest().serverEdge(game.sides(), game.week(), Side.B));
+    SparseRow whenB = layout.row(game.serverEdge(Side.B));
     Likelihood likelihood =
         result instanceof ScorePath path
             ? new ChainLikelihood(path)
@@ -97,45 +100,63 @@ public final class SkillModel {
       logDet += addPlayer(layout, player, precision, mean);
     }
     for (int effect = 0; effect < club.effects().size(); effect++) {
-      int latent = layout.effectLatent(effect);
-      if (latent >= 0) {
-        SharedEffect shared = club.effects().get(effect);
-        mean[latent] = shared.mean();
-        precision.add(latent, latent, 1 / (shared.sd() * shared.sd()));
-        logDet -= 2 * Math.log(shared.sd());
-      }
+      logDet += addShared(layout.effectLatent(effect), club.effects().get(effect), precision, mean);
+    }
+    for (int gain = 0; gain < club.gains().size(); gain++) {
+      logDet += addShared(layout.gainLatent(gain), club.gains().get(gain), precision, mean);
     }
     return new GaussianPrior(mean, precision, logDet);
+  }
+
+  /** Adds what is believed of a shared effect; returns its log det. */
+  private static double addShared(
+      int latent, SharedEffect shared, BlockMatrix precision, double[] mean) {
+    if (latent < 0) {
+      return 0;
+    }
+    mean[latent] = shared.mean();
+    precision.add(latent, latent, 1 / (shared.sd() * shared.sd()));
+    return -2 * Math.log(shared.sd());
   }
 
   /** Adds the chain of a player; returns its log det. */
   private double addPlayer(Layout layout, int player, BlockMatrix precision, double[] mean) {
     Entrant entrant = club.entrants().get(player);
     int skills = club.skills().skills();
-    BlockGraph graph = layout.graph();
+    double[] believed = new double[skills];
+    Arrays.fill(believed, prior.mean(entrant));
     double logDet = 0;
     int before = -1;
     int weekBefore = entrant.firstWeek();
     for (Map.Entry<Integer, Integer> entry : layout.chain(player).entrySet()) {
-      int start = graph.start(entry.getValue());
+      int start = layout.graph().start(entry.getValue());
       int weeks = entry.getKey() - weekBefore;
-      Arrays.fill(mean, start, start + skills, prior.mean(entrant));
+      NavigableMap<Integer, double[]> practised =
+          layout.drift().between(player, weekBefore, entry.getKey());
+      addMean(practised, believed);
+      System.arraycopy(believed, 0, mean, start, skills);
+      Step step = new Step(layout, before, start, practised);
       if (before < 0) {
         Dense covariance = Dense.of(prior.covariance(entrant, club.skills(), weeks));
-        covariance.addInverse(precision, start);
+        step.addTo(precision, covariance.inverse());
         logDet -= covariance.logDet();
       } else {
         double walk = 1 / (prior.weeklySd() * prior.weeklySd() * weeks);
+        step.addTo(precision, Dense.diagonal(skills, walk));
         logDet += skills * Math.log(walk);
-        for (int skill = 0; skill < skills; skill++) {
-          precision.add(start + skill, start + skill, walk);
-          precision.add(before + skill, before + skill, walk);
-          precision.add(before + skill, start + skill, -walk);
-        }
       }
       before = start;
       weekBefore = entry.getKey();
     }
     return logDet;
+  }
+
+  private void addMean(NavigableMap<Integer, double[]> practised, double[] mean) {
+    practised.forEach(
+        (gain, minutes) -> {
+          for (int skill = 0; skill < mean.length; skill++) {
+            mean[skill] += club.gains().get(gain).mean() * minutes[skill];
+          }
+        });
   }
 }

@@ -30,6 +30,9 @@ final class DensePosterior {
     for (int effect = 0; effect < club.club.effects().size(); effect++) {
       sums.add(SkillSum.effect(effect));
     }
+    for (int gain = 0; gain < club.club.gains().size(); gain++) {
+      sums.add(SkillSum.gain(gain));
+    }
   }
 
   SkillSum sum(int i) {
@@ -46,16 +49,33 @@ final class DensePosterior {
       sum += logStart(x, player);
       for (int i = 0; i < (weeks - 1) * skills; i++) {
         int at = player * weeks * skills + i;
-        sum += logNormal(x[at + skills] - x[at], SimulatedClub.PRIOR.weeklySd());
+        double pushed = pushed(x, player, i / skills, i % skills);
+        sum += logNormal(x[at + skills] - x[at] - pushed, SimulatedClub.PRIOR.weeklySd());
       }
     }
-    int effects = club.club.effects().size();
-    for (int effect = 0; effect < effects; effect++) {
-      SharedEffect shared = club.club.effects().get(effect);
-      sum += logNormal(x[x.length - effects + effect] - shared.mean(), shared.sd());
+    List<SharedEffect> all = new ArrayList<>(club.club.effects());
+    all.addAll(club.club.gains());
+    for (int i = 0; i < all.size(); i++) {
+      SharedEffect shared = all.get(i);
+      sum += logNormal(x[x.length - all.size() + i] - shared.mean(), shared.sd());
     }
     for (Evidence evidence : club.evidence) {
-      sum += logLikelihood(evidence, x);
+      sum += evidence instanceof Practice ? 0 : logLikelihood(evidence, x);
+    }
+    return sum;
+  }
+
+  /** What the practice of a week brings, by the definition M (1 − e^(−m/M)) with M = 25. */
+  private double pushed(double[] x, int player, int week, int skill) {
+    double sum = 0;
+    for (Evidence evidence : club.evidence) {
+      if (evidence instanceof Practice practice
+          && practice.player() == player
+          && practice.week() == week) {
+        double gain = x[x.length - club.gains.length + practice.gain()];
+        double effective = 25 * (1 - Math.exp(-practice.minutes() / 25));
+        sum += gain * effective * practice.load().of(skill);
+      }
     }
     return sum;
   }
@@ -93,7 +113,7 @@ final class DensePosterior {
     sum.forEachSkill(
         (key, weight) ->
             eta[0] += weight * x[(key.player() * weeks + key.week()) * skills + key.skill()]);
-    int effects = x.length - club.club.effects().size();
+    int effects = x.length - club.gains.length - club.club.effects().size();
     sum.forEachEffect((effect, weight) -> eta[0] += weight * x[effects + effect]);
     return eta[0];
   }
