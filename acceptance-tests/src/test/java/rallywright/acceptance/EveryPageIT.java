@@ -55,6 +55,8 @@ class EveryPageIT {
         "/drills/{drill}",
         "/progress",
         "/progress/{player}",
+        "/progress/{player}/rise",
+        "/progress/drills",
         "/players",
         "/players/{player}",
         "/players/{player}/erase",
