@@ -9,11 +9,16 @@ import rallywright.engine.skill.Estimate;
  *
  * @param skill the skill in words
  * @param estimate the rallies in 100 against somebody who was even then, as a bar with its sentence
- * @param chance the chance of a rise in words
+ * @param change whether it changed, in a word or three
+ * @param chance how sure that is
  * @param power when a rise of {@value #SHOWN_RALLIES} rallies in 100 would show
  */
 public record RiseLine(
-    String skill, rallywright.web.page.Estimate estimate, String chance, String power) {
+    String skill,
+    rallywright.web.page.Estimate estimate,
+    String change,
+    String chance,
+    String power) {
 
   /** The rise that the page asks for: so many more rallies in 100 than half. */
   static final int SHOWN_RALLIES = 10;
@@ -36,18 +41,21 @@ public record RiseLine(
             share(rise.high80()),
             "About %d rallies in 100 now, likely %d to %d."
                 .formatted(hundred(rise.mean()), hundred(rise.low80()), hundred(rise.high80()))),
+        change(rise.chanceAbove(0)),
         chance(rise.chanceAbove(0)),
         power(sessions));
   }
 
-  /** A chance in words, never without its number. */
-  static String chance(double chance) {
-    if (chance >= SURE_ENOUGH) {
-      return "Rose, with a chance of " + SkillWords.inHundred(chance) + ".";
-    }
+  private static String change(double chance) {
+    return chance >= SURE_ENOUGH
+        ? "Rose."
+        : chance <= 1 - SURE_ENOUGH ? "Fell." : "No clear change.";
+  }
+
+  private static String chance(double chance) {
     return chance <= 1 - SURE_ENOUGH
-        ? "Fell, with a chance of " + SkillWords.inHundred(1 - chance) + "."
-        : "No clear change: the chance that it rose is " + SkillWords.inHundred(chance) + ".";
+        ? "The chance that it fell is " + SkillWords.inHundred(1 - chance) + "."
+        : "The chance that it rose is " + SkillWords.inHundred(chance) + ".";
   }
 
   private static String power(OptionalInt sessions) {

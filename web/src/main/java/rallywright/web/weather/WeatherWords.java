@@ -17,8 +17,20 @@ import rallywright.web.page.Units;
  * @param seen what the weather is, one sentence; empty where nothing is known
  * @param advice what follows from it, a sentence each
  * @param edition whose categories these are; empty where none was used
+ * @param tone how it is said
  */
-public record WeatherWords(String seen, List<String> advice, String edition) {
+public record WeatherWords(String seen, List<String> advice, String edition, Tone tone) {
+
+  /** From this force on the wind is worth a caution. */
+  private static final WindForce STRONG = WindForce.STRONG_BREEZE;
+
+  /** How it is said. */
+  public enum Tone {
+    /** A quiet remark. */
+    REMARK,
+    /** A caution. */
+    CAUTION
+  }
 
   /** Copies the list. */
   public WeatherWords {
@@ -61,6 +73,7 @@ public record WeatherWords(String seen, List<String> advice, String edition) {
     private final List<String> seen = new ArrayList<>();
     private final List<String> advice = new ArrayList<>();
     private final List<String> editions = new ArrayList<>();
+    private Tone tone = Tone.REMARK;
 
     Telling(Units units) {
       this.units = units;
@@ -77,6 +90,7 @@ public record WeatherWords(String seen, List<String> advice, String edition) {
         advice.add("Heat: " + category.words() + ". " + category.advice());
         if (category != HeatCategory.BELOW_CAUTION) {
           advice.add(HeatCategory.ALWAYS);
+          tone = Tone.CAUTION;
         }
         editions.add(HeatIndex.EDITION + "; " + HeatCategory.EDITION);
       }
@@ -84,6 +98,7 @@ public record WeatherWords(String seen, List<String> advice, String edition) {
 
     void wind(double metresPerSecond) {
       WindForce force = WindForce.of(Speed.metresPerSecond(metresPerSecond));
+      tone = force.compareTo(STRONG) >= 0 ? Tone.CAUTION : tone;
       seen.add("wind " + units.speed(metresPerSecond));
       advice.add(
           "Wind: " + force.words() + " (Beaufort " + force.number() + "). " + force.advice());
@@ -92,11 +107,12 @@ public record WeatherWords(String seen, List<String> advice, String edition) {
 
     WeatherWords words(String opening) {
       return seen.isEmpty()
-          ? new WeatherWords("", List.of(), "")
+          ? new WeatherWords("", List.of(), "", tone)
           : new WeatherWords(
               opening + String.join(", ", seen) + ".",
               advice,
-              editions.isEmpty() ? "" : "By the " + String.join("; ", editions) + ".");
+              editions.isEmpty() ? "" : "By the " + String.join("; ", editions) + ".",
+              tone);
     }
   }
 }

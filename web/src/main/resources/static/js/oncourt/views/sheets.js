@@ -224,7 +224,8 @@ function heat(scene) {
     : `${Math.round((index - 32) / 1.8)} °C`;
   const [, words, advice] = categoryOf(known.heat, index);
   return el('div.caution', { 'data-key': 'heat', role: 'status' },
-    el('p', {}, el('strong', {}, `Feels like ${felt} in the shade: ${words}. `), advice),
-    el('p', {}, known.always),
-    el('p', {}, known.edition));
+    el('ul.plain', {},
+      el('li', {}, el('strong', {}, `Feels like ${felt} in the shade: ${words}. `), advice),
+      el('li', {}, known.always),
+      el('li', {}, known.edition)));
 }
