@@ -50,6 +50,7 @@ import rallywright.engine.session.GameFormats;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
+import rallywright.engine.skill.ClubTuning;
 import rallywright.engine.skill.Estimate;
 import rallywright.engine.skill.JointEstimate;
 
@@ -198,6 +199,29 @@ class ClubReadingTest {
   }
 
   @Test
+  void laterHistory_readOnFromAnEarlier_saysTheSameAsReadAnew() {
+    for (int week = 5; week > 0; week--) {
+      play(DINKS, week, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, week % 4));
+      play(DROPS, week, seat(Role.BACK, ANA), seat(Role.UP, BO), Score.of(3, 5));
+    }
+    ClubReading before = reading();
+    play(DROPS, 0, seat(Role.BACK, BO), seat(Role.UP, ANA), Score.of(5, 4));
+    ClubReading anew = reading();
+    ClubReading on = before.after(history());
+    for (Skill skill : Skill.values()) {
+      for (PlayerId player : List.of(ANA, BO)) {
+        Estimate found = on.skill(player, skill).now();
+        Estimate expected = anew.skill(player, skill).now();
+        assertThat(found.mean()).isCloseTo(expected.mean(), within(0.001));
+        assertThat(found.sd()).isCloseTo(expected.sd(), within(0.001));
+      }
+    }
+    assertThat(on.skill(ANA, Skill.DROP).now().mean())
+        .isNotCloseTo(before.skill(ANA, Skill.DROP).now().mean(), within(0.001));
+    assertThat(on.tuning().basis()).isEqualTo(ClubTuning.Basis.USUAL_VALUES);
+  }
+
+  @Test
   void slowTaps_makeTheDrillSlower() {
     var scored = DINKS.scored().orElseThrow();
     double firstIdea = reading().paces().of(DINKS, scored).meanSeconds();
@@ -206,9 +230,13 @@ class ClubReadingTest {
   }
 
   private ClubReading reading() {
+    return ClubReading.of(history());
+  }
+
+  private ClubHistory history() {
     List<Player> players = List.of(player(ANA, "Ana"), player(BO, "Bo"));
     List<Drill> drills = List.of(DINKS, DROPS);
-    return ClubReading.of(new ClubHistory(players, drills, List.of(), sessions, TODAY));
+    return new ClubHistory(players, drills, List.of(), sessions, TODAY);
   }
 
   private static Player player(PlayerId id, String name) {

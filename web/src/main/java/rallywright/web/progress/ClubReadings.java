@@ -48,13 +48,14 @@ public final class ClubReadings {
     long revision = store.revision();
     Kept last = kept;
     if (last == null || last.revision() != revision || !last.day().equals(today)) {
-      last = kept(revision, today);
+      last = kept(revision, today, last);
       kept = last;
     }
     return last;
   }
 
-  private Kept kept(long revision, LocalDate today) {
+  /** Goes on from the last reading where there is one, so that a session costs little. */
+  private Kept kept(long revision, LocalDate today, @Nullable Kept last) {
     ClubHistory history =
         new ClubHistory(
             store.players().all(),
@@ -67,6 +68,7 @@ public final class ClubReadings {
                 .map(OpenSession::progress)
                 .toList(),
             today);
-    return new Kept(revision, today, history, ClubReading.of(history));
+    ClubReading reading = last == null ? ClubReading.of(history) : last.reading().after(history);
+    return new Kept(revision, today, history, reading);
   }
 }

@@ -56,16 +56,22 @@ public record GainLine(
         gain.drill().key().value(),
         gain.drill().name(),
         verdict,
-        "Players who did more of this rose more: chance "
-            + SkillWords.inHundred(chance)
-            + " (before any score: "
-            + SkillWords.inHundred(gain.before().chanceAbove(0))
-            + ").",
+        chance(verdict, chance, gain.before().chanceAbove(0)),
         new rallywright.web.page.Estimate(RALLIES, low, middle, high, words(low, middle, high)),
         gain.players()
             + (gain.players() == 1 ? " player, " : " players, ")
             + Math.round(gain.effectiveMinutes())
             + " effective minutes together");
+  }
+
+  /** The observation; where the scores said nothing, what was assumed is not sold as one. */
+  private static String chance(Verdict verdict, double now, double before) {
+    return verdict == Verdict.TOO_EARLY
+        ? ("The chance that those who do more of it rise more stands at %s; assumed before any"
+                + " score: %s.")
+            .formatted(SkillWords.inHundred(now), SkillWords.inHundred(before))
+        : "Players who did more of this rose more: chance %s (before any score: %s)."
+            .formatted(SkillWords.inHundred(now), SkillWords.inHundred(before));
   }
 
   /** What a gain per minute comes to in ten sessions, in rallies in 100 from an even start. */
