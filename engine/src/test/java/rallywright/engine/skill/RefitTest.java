@@ -158,8 +158,7 @@ class RefitTest {
     Groups groups = new Groups(8, 0.87, 16);
     groups.season(6);
     int[] group = IntStream.range(0, groups.skills.length).map(i -> i / GROUP).toArray();
-    Posterior apart =
-        groups.model().fitIn(Partition.ofGroups(group), groups.evidence, Set.of());
+    Posterior apart = groups.model().fitIn(Partition.ofGroups(group), groups.evidence, Set.of());
     Posterior whole = groups.model().fitIn(onePart(groups), groups.evidence, Set.of());
     double square = 0;
     double worst = 0;
