@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
@@ -66,6 +67,7 @@ public final class ClubReading {
   private final PracticeLog practice;
   private final PracticeReading aboutPractice;
   private final Map<Skill, Double> references = new EnumMap<>(Skill.class);
+  private final Map<SkillSum.Key, Estimate> estimates = new ConcurrentHashMap<>();
   private final Map<Integer, Set<Integer>> weeksOf = new HashMap<>();
 
   private ClubReading(
@@ -153,7 +155,7 @@ public final class ClubReading {
   }
 
   private Estimate estimate(int player, Skill skill, int week) {
-    return posterior.skill(key(player, skill, week));
+    return estimates.computeIfAbsent(key(player, skill, week), posterior::skill);
   }
 
   private static SkillSum.Key key(int player, Skill skill, int week) {

@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
  */
 final class Curvature {
   private final Assembly assembly;
-  private final BlockCholesky[] factors;
-  private final Likelihood.Curve[][] curves;
+  private BlockCholesky[] factors;
+  private Likelihood.Curve[][] curves;
   private final Likelihood.Curve[] crossCurves;
   private final Dense schur;
 
@@ -105,12 +105,14 @@ final class Curvature {
     return sum;
   }
 
-  BlockCholesky factor(int part) {
-    return factors[part];
+  /** Lets go of the factors, before others take their room. */
+  void release() {
+    factors = new BlockCholesky[0];
+    curves = new Likelihood.Curve[0][];
   }
 
-  BlockCholesky[] factors() {
-    return factors.clone();
+  BlockCholesky factor(int part) {
+    return factors[part];
   }
 
   /** The precision of the border, all groups following. */

@@ -109,6 +109,7 @@ final class LaplaceFit {
             : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < enough) {
+        fit.curvature.release();
         fit.curvature = fit.factored();
         return fit;
       }
@@ -116,8 +117,12 @@ final class LaplaceFit {
     throw new IllegalStateException("No mode found in " + MOST_STEPS + " steps.");
   }
 
-  /** The same mode with spreads for what groups now know of each other's share. */
+  /**
+   * The same mode with spreads for what groups now know of each other's share. It takes the room of
+   * this fit, which cannot be used afterwards.
+   */
   LaplaceFit withOutside(Outside other) {
+    curvature.release();
     return new LaplaceFit(assembly, mode, kept, other);
   }
 
@@ -125,6 +130,7 @@ final class LaplaceFit {
   private double advance() {
     Point direction = direction();
     if (!(direction.dot(gradient) < QUICK * slopeBefore)) {
+      curvature.release();
       curvature = factored();
       direction = direction();
     }
