@@ -1,7 +1,7 @@
 package rallywright.engine.point;
 
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rallywright.engine.point.NotedRally.Expectation;
@@ -27,7 +27,7 @@ final class ExpectedEndings {
 
   private final StageLearning learning;
   private final Winner loser;
-  private final Map<Expectation, Map<Stage, Estimate>> known = new HashMap<>();
+  private final Map<Expectation, Map<Stage, Estimate>> known = new LinkedHashMap<>();
 
   ExpectedEndings(StageLearning learning, Winner loser) {
     this.learning = learning;

@@ -2,7 +2,7 @@ package rallywright.engine.point;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rallywright.engine.drill.Skill;
@@ -228,7 +228,7 @@ public final class PointGame {
 
   /** Exact derivatives of side A's chance to win the game. */
   public final class Slopes {
-    private final Map<Rally, Map<Stage, Double>> byEdge = new HashMap<>();
+    private final Map<Rally, Map<Stage, Double>> byEdge = new LinkedHashMap<>();
 
     private Slopes(List<Double> byChance) {
       for (Rally rally : rallies) {

@@ -1,8 +1,8 @@
 package rallywright.engine.point;
 
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,8 +25,8 @@ final class StrokeHabits {
   static final double PRIOR_RALLIES = 20;
 
   private final Map<Context, FirstShares> first;
-  private final Map<Context, Map<Stroke, Integer>> counts = new HashMap<>();
-  private final Map<Context, Integer> totals = new HashMap<>();
+  private final Map<Context, Map<Stroke, Integer>> counts = new LinkedHashMap<>();
+  private final Map<Context, Integer> totals = new LinkedHashMap<>();
 
   StrokeHabits(Map<Context, FirstShares> first, List<NotedStroke> others) {
     this.first = first;
