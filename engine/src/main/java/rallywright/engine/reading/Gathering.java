@@ -167,6 +167,17 @@ final class Gathering {
         firstWeeks.values().stream().mapToInt(Integer::intValue).max().orElse(0));
   }
 
+  /** Whether an earlier history numbers players, effects and weeks as this one does. */
+  boolean continues(Gathering earlier) {
+    List<PlayerId> before = new ArrayList<>(earlier.numbers.keySet());
+    List<PlayerId> now = new ArrayList<>(numbers.keySet());
+    return weeks.equals(earlier.weeks)
+        && now.size() >= before.size()
+        && now.subList(0, before.size()).equals(before)
+        && effects.effects().equals(earlier.effects.effects())
+        && effects.gains().equals(earlier.effects.gains());
+  }
+
   Weeks weeks() {
     return weeks;
   }

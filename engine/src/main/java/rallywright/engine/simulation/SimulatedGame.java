@@ -50,6 +50,7 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
   public static SimulatedGame play(
       ClubTruth truth, Drill drill, PlannedGame game, GameFormat format, RandomGenerator random) {
     DrillForm.Scored scored = drill.scored().orElseThrow();
+    TrueStages stages = TrueStages.of(truth.skills(), scored, game);
     List<Rally> rallies = new ArrayList<>();
     List<Double> seconds = new ArrayList<>();
     double clock = 0;
@@ -59,7 +60,12 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
       Side winner = random.nextDouble() < truth.chanceOfA(drill, game, server) ? Side.A : Side.B;
       Rally rally = Rally.wonBy(winner);
       if (random.nextDouble() < NOTED) {
-        rally = rally.withEnding(ending(loserRole(scored, game, server, winner), random));
+        rally =
+            rally.withEnding(
+                ending(
+                    stages.drawn(server, winner, random),
+                    loserRole(scored, game, server, winner),
+                    random));
       }
       clock += drawn(scored.seconds().between(), random);
       clock += drawn(scored.seconds().inPlay(), random);
@@ -95,12 +101,13 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
     return isFirst ? first : scored.layout().sides().b();
   }
 
-  private static Ending ending(DrillSide loser, RandomGenerator random) {
+  private static Ending ending(
+      Optional<Ending.Stage> stage, DrillSide loser, RandomGenerator random) {
     List<Ending.Stroke> strokes = List.copyOf(loser.strokes().stream().sorted().toList());
     Ending.Manner manner =
         random.nextDouble() < ERRORS ? Ending.Manner.ERROR : Ending.Manner.BEATEN;
     Ending.Stroke stroke = strokes.get(random.nextInt(strokes.size()));
-    return new Ending(Optional.empty(), Optional.of(stroke), Optional.of(manner));
+    return new Ending(stage, Optional.of(stroke), Optional.of(manner));
   }
 
   private static double drawn(SecondsPrior time, RandomGenerator random) {

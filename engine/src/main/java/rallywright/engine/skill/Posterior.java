@@ -2,6 +2,8 @@ package rallywright.engine.skill;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * What is believed after the evidence: for every skill of every player in every week, and for every
@@ -14,18 +16,45 @@ import java.util.List;
 public final class Posterior {
   private final Club club;
   private final SkillPrior prior;
-  private final Layout layout;
+  private final ClubSystem system;
   private final LaplaceFit fit;
   private final Moments moments;
-  private final double[] mode;
 
-  Posterior(Club club, SkillPrior prior, Layout layout, LaplaceFit fit) {
-    this.club = club;
+  Posterior(SkillPrior prior, ClubSystem system, LaplaceFit fit, Moments moments) {
+    this.club = system.club();
     this.prior = prior;
-    this.layout = layout;
+    this.system = system;
     this.fit = fit;
-    this.moments = Moments.of(fit);
-    this.mode = fit.mode();
+    this.moments = moments;
+  }
+
+  /** Whether a club is this one, perhaps with more players, under the same prior. */
+  boolean canGrowInto(Club grown, SkillPrior samePrior) {
+    return prior.equals(samePrior)
+        && club.skills().equals(grown.skills())
+        && club.effects().equals(grown.effects())
+        && club.gains().equals(grown.gains())
+        && club.entrants().size() <= grown.entrants().size();
+  }
+
+  ClubSystem system() {
+    return system;
+  }
+
+  LaplaceFit fit() {
+    return fit;
+  }
+
+  Moments moments() {
+    return moments;
+  }
+
+  private int groupOf(SkillSum.Key key) {
+    return system.partition().of(key.player());
+  }
+
+  private Place place(SkillSum.Key key) {
+    return system.group(groupOf(key)).layout().place(key);
   }
 
   /**
@@ -35,12 +64,15 @@ public final class Posterior {
    * @return mean and SD in logits
    */
   public Estimate skill(SkillSum.Key key) {
+    int group = groupOf(key);
+    Layout layout = system.group(group).layout();
     Place place = layout.place(key);
     if (place.weekBefore() < key.week()) {
       return of(SkillSum.skill(key));
     }
     int latent = layout.graph().start(place.before()) + key.skill();
-    return new Estimate(moments.mean()[latent], Math.sqrt(moments.variance(latent)));
+    return new Estimate(
+        moments.mean(group)[latent], Math.sqrt(moments.spread(group).variance(latent)));
   }
 
   /**
@@ -50,7 +82,7 @@ public final class Posterior {
    * @return mean and SD in logits; SD 0 where it is known
    */
   public Estimate effect(int effect) {
-    return shared(layout.effectLatent(effect), club.effects().get(effect));
+    return shared(system.border().effect(effect), club.effects().get(effect));
   }
 
   /**
@@ -61,13 +93,24 @@ public final class Posterior {
    * @return mean and SD in logits a minute; SD 0 where it is known
    */
   public Estimate gain(int gain) {
-    return shared(layout.gainLatent(gain), club.gains().get(gain));
+    return shared(system.border().gain(gain), club.gains().get(gain));
   }
 
-  private Estimate shared(int latent, SharedEffect prior) {
-    return latent < 0
-        ? new Estimate(prior.mean(), 0)
-        : new Estimate(moments.mean()[latent], Math.sqrt(moments.variance(latent)));
+  /**
+   * What was believed of a gain before any score.
+   *
+   * @param gain number of the drill's gain
+   * @return prior mean and SD in logits a minute
+   */
+  public Estimate gainBefore(int gain) {
+    SharedEffect believed = club.gains().get(gain);
+    return new Estimate(believed.mean(), believed.sd());
+  }
+
+  private Estimate shared(int number, SharedEffect believed) {
+    return number < 0
+        ? new Estimate(believed.mean(), 0)
+        : new Estimate(moments.borderMean(number), Math.sqrt(moments.borderVariance(number)));
   }
 
   /**
@@ -87,10 +130,10 @@ public final class Posterior {
    * @return mode and SD in logits; SD 0 where it is known
    */
   public Estimate effectMode(int effect) {
-    int latent = layout.effectLatent(effect);
-    return latent < 0
+    int number = system.border().effect(effect);
+    return number < 0
         ? effect(effect)
-        : new Estimate(mode[latent], Math.sqrt(moments.variance(latent)));
+        : new Estimate(fit.point().border()[number], Math.sqrt(moments.borderVariance(number)));
   }
 
   /**
@@ -100,7 +143,7 @@ public final class Posterior {
    * @return mode and SD in logits
    */
   public Estimate mode(SkillSum sum) {
-    return new Estimate(layout.row(sum).dot(mode), Math.sqrt(variance(sum)));
+    return new Estimate(dot(sum, fit::settled), Math.sqrt(variance(sum)));
   }
 
   /**
@@ -110,7 +153,7 @@ public final class Posterior {
    * @return mean and SD in logits
    */
   public Estimate of(SkillSum sum) {
-    return new Estimate(layout.row(sum).dot(moments.mean()), Math.sqrt(variance(sum)));
+    return new Estimate(dot(sum, moments::mean), Math.sqrt(variance(sum)));
   }
 
   /**
@@ -121,7 +164,7 @@ public final class Posterior {
    * @return covariance in logits squared
    */
   public double covariance(SkillSum sum, SkillSum other) {
-    return dot(half(sum), half(other)) + wander(sum, other);
+    return half(sum).dot(half(other)) + wander(sum, other);
   }
 
   /**
@@ -136,20 +179,20 @@ public final class Posterior {
   }
 
   private double variance(SkillSum sum) {
-    double[] half = half(sum);
-    return dot(half, half) + wander(sum, sum);
+    HalfSolve half = half(sum);
+    return half.dot(half) + wander(sum, sum);
   }
 
-  private double[] half(SkillSum sum) {
-    return fit.factor().half(layout.row(sum).dense(layout.graph().latents()));
+  private HalfSolve half(SkillSum sum) {
+    return HalfSolve.of(system.rows(sum), fit.curvature());
   }
 
-  private static double dot(double[] x, double[] y) {
-    double sum = 0;
-    for (int i = 0; i < x.length; i++) {
-      sum += x[i] * y[i];
+  private double dot(SkillSum sum, IntFunction<double[]> values) {
+    double total = 0;
+    for (Map.Entry<Integer, SparseRow> row : system.rows(sum).entrySet()) {
+      total += row.getValue().dot(values.apply(row.getKey()));
     }
-    return sum;
+    return total;
   }
 
   /**
@@ -188,20 +231,20 @@ public final class Posterior {
     int count = planned.size();
     double[] shared = new double[count];
     double[][] among = new double[count][count];
-    double[] halfOfTarget = half(target);
-    List<double[]> halves = planned.stream().map(rallies -> half(rallies.edge())).toList();
+    HalfSolve halfOfTarget = half(target);
+    List<HalfSolve> halves = planned.stream().map(rallies -> half(rallies.edge())).toList();
     for (int i = 0; i < count; i++) {
       SkillSum edge = planned.get(i).edge();
-      shared[i] = dot(halves.get(i), halfOfTarget) + wander(edge, target);
+      shared[i] = halves.get(i).dot(halfOfTarget) + wander(edge, target);
       for (int j = 0; j <= i; j++) {
         SkillSum other = planned.get(j).edge();
-        among[i][j] = dot(halves.get(i), halves.get(j)) + wander(edge, other);
+        among[i][j] = halves.get(i).dot(halves.get(j)) + wander(edge, other);
         among[j][i] = among[i][j];
       }
     }
     double drop = 0;
     for (int i = 0; i < count; i++) {
-      double edge = layout.row(planned.get(i).edge()).dot(moments.mean());
+      double edge = dot(planned.get(i).edge(), moments::mean);
       double information =
           planned.get(i).rallies() * Logistic.chance(edge) * Logistic.chance(-edge);
       double gain = information / (1 + information * among[i][i]);
@@ -251,7 +294,7 @@ public final class Posterior {
     List<Weighted> free = new ArrayList<>();
     sum.forEachSkill(
         (key, weight) -> {
-          if (layout.place(key).weekBefore() < key.week()) {
+          if (place(key).weekBefore() < key.week()) {
             free.add(new Weighted(key, weight));
           }
         });
@@ -262,7 +305,7 @@ public final class Posterior {
     if (one.player() != two.player() || one.skill() != two.skill()) {
       return 0;
     }
-    double weeks = layout.place(one).freeWeeksWith(layout.place(two));
+    double weeks = place(one).freeWeeksWith(place(two));
     return weeks * prior.weeklySd() * prior.weeklySd();
   }
 }

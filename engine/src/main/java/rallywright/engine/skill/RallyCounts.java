@@ -56,7 +56,8 @@ public final class RallyCounts {
     }
   }
 
-  private static double rallies(Result result) {
+  /** How many rallies a result tells of, at least. */
+  static double rallies(Result result) {
     if (result instanceof RalliesWon won) {
       return won.a() + won.b();
     }

@@ -3,6 +3,7 @@ package rallywright.engine.skill;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.IntPredicate;
 
 /**
  * A weighted sum of skills, each of a player in a week, and of shared effects, in logits. The edge
@@ -104,6 +105,18 @@ public final class SkillSum {
     skills.forEach((key, weight) -> builder.plusSkill(factor * weight, key));
     effects.forEach((effect, weight) -> builder.plusEffect(factor * weight, effect));
     gains.forEach((gain, weight) -> builder.plusGain(factor * weight, gain));
+    return builder.build();
+  }
+
+  /** The skills of some players, without the others and without what all share. */
+  SkillSum onlyOf(IntPredicate players) {
+    Builder builder = builder();
+    skills.forEach(
+        (key, weight) -> {
+          if (players.test(key.player())) {
+            builder.plusSkill(weight, key);
+          }
+        });
     return builder.build();
   }
 

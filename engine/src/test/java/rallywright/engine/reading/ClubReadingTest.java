@@ -33,8 +33,8 @@ import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.ToyDrills;
-import rallywright.engine.practice.DoublesTable;
 import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.Score;
@@ -50,6 +50,7 @@ import rallywright.engine.session.GameFormats;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
+import rallywright.engine.skill.ClubTuning;
 import rallywright.engine.skill.Estimate;
 import rallywright.engine.skill.JointEstimate;
 
@@ -129,7 +130,7 @@ class ClubReadingTest {
     }
     ClubReading reading = reading();
     LocalDate first = reading.skill(ANA, Skill.DINK).course().get(0).monday();
-    SkillChange change = reading.change(ANA, Skill.DINK, first, TODAY).orElseThrow();
+    SkillChange change = SkillChange.between(reading, ANA, Skill.DINK, first, TODAY).orElseThrow();
     double apart = change.to().estimate().mean() - change.from().estimate().mean();
     assertThat(change.rise().mean()).isCloseTo(apart, within(1e-9)).isPositive();
     assertThat(change.to().estimate().mean())
@@ -137,8 +138,8 @@ class ClubReadingTest {
     assertThat(change.rise().sd())
         .isLessThan(Math.hypot(change.from().estimate().sd(), change.to().estimate().sd()));
     assertThat(change.chanceOfRise()).isBetween(0.5, 1.0);
-    assertThat(reading.change(ANA, Skill.DINK, TODAY, TODAY)).isEmpty();
-    assertThat(reading.change(ANA, Skill.DINK, TODAY, first)).isEmpty();
+    assertThat(SkillChange.between(reading, ANA, Skill.DINK, TODAY, TODAY)).isEmpty();
+    assertThat(SkillChange.between(reading, ANA, Skill.DINK, TODAY, first)).isEmpty();
   }
 
   @Test
@@ -168,7 +169,7 @@ class ClubReadingTest {
   }
 
   private static double shareOfDinkNeed(ClubReading reading, PlayerId player) {
-    Needs needs = Needs.of(reading.standing(player), DoublesTable.SHARES);
+    Needs needs = Needs.of(reading.standing(player), PointWorth.DOUBLES);
     double all = needs.byUrgency().stream().mapToDouble(need -> need.value()).sum();
     return needs.of(Skill.DINK).value() / all;
   }
@@ -226,6 +227,29 @@ class ClubReadingTest {
   }
 
   @Test
+  void laterHistory_readOnFromAnEarlier_saysTheSameAsReadAnew() {
+    for (int week = 5; week > 0; week--) {
+      play(DINKS, week, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, week % 4));
+      play(DROPS, week, seat(Role.BACK, ANA), seat(Role.UP, BO), Score.of(3, 5));
+    }
+    ClubReading before = reading();
+    play(DROPS, 0, seat(Role.BACK, BO), seat(Role.UP, ANA), Score.of(5, 4));
+    ClubReading anew = reading();
+    ClubReading on = before.after(history());
+    for (Skill skill : Skill.values()) {
+      for (PlayerId player : List.of(ANA, BO)) {
+        Estimate found = on.skill(player, skill).now();
+        Estimate expected = anew.skill(player, skill).now();
+        assertThat(found.mean()).isCloseTo(expected.mean(), within(0.001));
+        assertThat(found.sd()).isCloseTo(expected.sd(), within(0.001));
+      }
+    }
+    assertThat(on.skill(ANA, Skill.DROP).now().mean())
+        .isNotCloseTo(before.skill(ANA, Skill.DROP).now().mean(), within(0.001));
+    assertThat(on.tuning().basis()).isEqualTo(ClubTuning.Basis.USUAL_VALUES);
+  }
+
+  @Test
   void slowTaps_makeTheDrillSlower() {
     var scored = DINKS.scored().orElseThrow();
     double firstIdea = reading().paces().of(DINKS, scored).meanSeconds();
@@ -234,9 +258,13 @@ class ClubReadingTest {
   }
 
   private ClubReading reading() {
+    return ClubReading.of(history());
+  }
+
+  private ClubHistory history() {
     List<Player> players = List.of(player(ANA, "Ana"), player(BO, "Bo"));
     List<Drill> drills = List.of(DINKS, DROPS);
-    return ClubReading.of(new ClubHistory(players, drills, List.of(), sessions, TODAY));
+    return new ClubHistory(players, drills, List.of(), sessions, TODAY);
   }
 
   private static Player player(PlayerId id, String name) {

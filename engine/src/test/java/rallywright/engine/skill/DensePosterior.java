@@ -15,6 +15,7 @@ final class DensePosterior {
   private final List<SkillSum> sums = new ArrayList<>();
   private final int skills;
   private final int weeks;
+  private final double[][][][] effective;
 
   DensePosterior(SimulatedClub club, int weeks) {
     this.club = club;
@@ -33,6 +34,11 @@ final class DensePosterior {
     for (int gain = 0; gain < club.club.gains().size(); gain++) {
       sums.add(SkillSum.gain(gain));
     }
+    effective = new double[club.club.entrants().size()][weeks][club.gains.length][skills];
+    club.evidence.stream()
+        .filter(Practice.class::isInstance)
+        .map(Practice.class::cast)
+        .forEach(this::add);
   }
 
   SkillSum sum(int i) {
@@ -65,19 +71,22 @@ final class DensePosterior {
     return sum;
   }
 
-  /** What the practice of a week brings, by the definition M (1 − e^(−m/M)) with M = 25. */
+  /** What the practice of a week brings. */
   private double pushed(double[] x, int player, int week, int skill) {
     double sum = 0;
-    for (Evidence evidence : club.evidence) {
-      if (evidence instanceof Practice practice
-          && practice.player() == player
-          && practice.week() == week) {
-        double gain = x[x.length - club.gains.length + practice.gain()];
-        double effective = 25 * (1 - Math.exp(-practice.minutes() / 25));
-        sum += gain * effective * practice.load().of(skill);
-      }
+    for (int gain = 0; gain < club.gains.length; gain++) {
+      sum += x[x.length - club.gains.length + gain] * effective[player][week][gain][skill];
     }
     return sum;
+  }
+
+  /** Effective minutes by the definition M (1 − e^(−m/M)) with M = 25, times the load. */
+  private void add(Practice practice) {
+    double minutes = 25 * (1 - Math.exp(-practice.minutes() / 25));
+    for (int skill = 0; skill < skills; skill++) {
+      effective[practice.player()][practice.week()][practice.gain()][skill] +=
+          minutes * practice.load().of(skill);
+    }
   }
 
   private static double logNormal(double away, double sd) {

@@ -157,6 +157,20 @@ class PosteriorTest {
   }
 
   @Test
+  void gamesInParts_orWithTheNamesTurned_sayWhatTheirSumSays() {
+    Game turned = new Game(0, Contest.even(DINK), Sides.of(1, 0), new RalliesWon(3, 5));
+    List<Evidence> parts = List.of(dinks(0, 4, 1), turned, dinks(0, 1, 4));
+    Posterior found = fit(parts, 0);
+    Posterior expected = fit(List.of(dinks(0, 10, 8)), 0);
+    SkillSum.Key key = new SkillSum.Key(0, 0, 0);
+    assertThat(found.skill(key).mean()).isCloseTo(expected.skill(key).mean(), within(1e-12));
+    assertThat(found.skill(key).sd()).isCloseTo(expected.skill(key).sd(), within(1e-12));
+    assertThat(found.logEvidence()).isCloseTo(expected.logEvidence(), within(1e-9));
+    assertThat(Collapsed.of(parts)).hasSize(1);
+    assertThat(Collapsed.of(List.of(dinks(0, 4, 1), dinks(1, 4, 1)))).hasSize(2);
+  }
+
+  @Test
   void evidence_ofUnknownPlayerOrEarlyWeek_isRefused() {
     Club late = club(Entrant.atLevel(3.5), new Entrant(OptionalDouble.of(4), 2));
     SkillModel model = SkillModel.of(late, PRIOR);

@@ -11,11 +11,11 @@ import java.util.Set;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Skill;
-import rallywright.engine.practice.DoublesTable;
 import rallywright.engine.practice.Need;
 import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
+import rallywright.engine.practice.SkillWorth;
 import rallywright.engine.reading.ClubHistory;
 import rallywright.engine.reading.ClubReading;
 import rallywright.engine.reading.SkillChange;
@@ -124,8 +124,7 @@ record TruthCheck(List<OfPlayer> players) {
         Estimate now = one.now();
         covered += truth >= now.low80() && truth <= now.high80() ? 1 : 0;
         SkillChange change =
-            reading
-                .change(player.id(), skill, one.course().get(0).monday(), today)
+            SkillChange.between(reading, player.id(), skill, one.course().get(0).monday(), today)
                 .orElseThrow(() -> new IllegalStateException(player.name() + " never played."));
         double rise = trueRise(change);
         moved += rise >= change.rise().low80() && rise <= change.rise().high80() ? 1 : 0;
@@ -133,10 +132,11 @@ record TruthCheck(List<OfPlayer> players) {
           addClaim(claims, change.chanceOfRise(), rise);
         }
       }
-      List<Need> said = Needs.of(standing(), DoublesTable.SHARES).byUrgency();
+      SkillWorth worth = reading.points().worth();
+      List<Need> said = Needs.of(standing(), worth).byUrgency();
       PlayerStanding truth = truth();
       Set<Skill> named = firstThree(said);
-      named.retainAll(firstThree(Needs.of(truth, DoublesTable.SHARES).byUrgency()));
+      named.retainAll(firstThree(Needs.of(truth, worth).byUrgency()));
       return new OfPlayer(player.name(), covered, moved, claims, named.size(), behind(said, truth));
     }
 

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
@@ -14,7 +15,6 @@ import rallywright.engine.plan.Attendee;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.Line;
-import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlanEdit;
 import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlanKnowledge;
@@ -24,6 +24,7 @@ import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionWish;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.PracticeReading;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
@@ -70,7 +71,10 @@ class PlanDesk {
       PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
       attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
     }
-    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
+    PlanKnowledge knowledge =
+        PlanKnowledge.firstIdeas(attendees)
+            .withPaces(reading.paces())
+            .withGains(PracticeReading.beside(reading.gains()));
     return new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
   }
 
@@ -93,8 +97,18 @@ class PlanDesk {
     store.settings().put(COVERAGE + session.id(), coverage.name());
   }
 
-  PlanCheck check(Session session) {
-    return PlanEditor.of(problem(session)).check(session.plan());
+  /** A change of a plan; a wish or a drill that is no longer there is answered as a refusal. */
+  PlanEdit edit(Session session, Function<PlanEditor, PlanEdit> change) {
+    try {
+      return change.apply(editor(session));
+    } catch (IllegalArgumentException unmet) {
+      return new PlanEdit.Refused(String.valueOf(unmet.getMessage()));
+    }
+  }
+
+  /** An editor of a stored session's plan. */
+  PlanEditor editor(Session session) {
+    return PlanEditor.of(problem(session));
   }
 
   /** The blocks that were begun or hold a score; they may not be changed any more. */

@@ -11,6 +11,7 @@ import java.util.Map;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.practice.Need;
+import rallywright.engine.practice.SkillWorth;
 import rallywright.engine.reading.ClubReading;
 
 /**
@@ -71,19 +72,21 @@ public record GainMatrix(List<String> skills, List<Row> rows, List<Together> tog
     }
   }
 
-  static GainMatrix of(List<Player> players, ClubReading reading) {
+  static GainMatrix of(List<Player> players, ClubReading reading, SkillWorth worth) {
     Map<Player, Map<Skill, Double>> shares = new LinkedHashMap<>();
     List<Row> rows = new ArrayList<>();
     double largest = 0;
+    Map<Player, List<Need>> needs = new LinkedHashMap<>();
+    players.forEach(player -> needs.put(player, PlayerNeeds.of(player, reading, worth)));
     for (Player player : players) {
-      Map<Skill, Double> own = shares(PlayerNeeds.of(player, reading));
+      Map<Skill, Double> own = shares(needs.getOrDefault(player, List.of()));
       shares.put(player, own);
       for (double share : own.values()) {
         largest = Math.max(largest, share);
       }
     }
     for (Player player : players) {
-      rows.add(row(player, PlayerNeeds.of(player, reading), largest));
+      rows.add(row(player, needs.getOrDefault(player, List.of()), largest));
     }
     return new GainMatrix(
         Arrays.stream(Skill.values()).map(Skill::words).toList(), rows, together(shares));

@@ -1,12 +1,14 @@
 package rallywright.web.progress;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import rallywright.engine.practice.PracticeMinutes;
+import rallywright.engine.skill.ClubTuning;
 import rallywright.engine.skill.RallyCounts;
 import rallywright.engine.skill.SkillPrior;
 import rallywright.web.page.PageFrame;
@@ -16,11 +18,13 @@ import rallywright.web.page.PageFrames;
 @Controller
 final class MethodPages {
 
-  private static final String ASSUMED = "An assumption of this project to start with, no evidence.";
+  private static final String ASSUMED = "An assumption of this project, no evidence.";
 
+  private final ClubReadings readings;
   private final PageFrames frames;
 
-  MethodPages(PageFrames frames) {
+  MethodPages(ClubReadings readings, PageFrames frames) {
+    this.readings = readings;
     this.frames = frames;
   }
 
@@ -34,19 +38,68 @@ final class MethodPages {
 
   /** The present values. */
   List<ModelValue> values() {
-    SkillPrior prior = SkillPrior.DEFAULT;
+    ClubTuning.Tuned tuned = readings.now().tuning();
+    String source =
+        tuned.basis() == ClubTuning.Basis.OWN_SCORES
+            ? String.format(
+                Locale.ROOT,
+                "Learned from this club's own %.0f rallies, held near the usual value.",
+                tuned.rallies())
+            : String.format(
+                Locale.ROOT,
+                "The usual value, %s: this club has %.0f rallies so far, and from %d on its own"
+                    + " scores are asked.",
+                "an assumption of this project",
+                tuned.rallies(),
+                ClubTuning.ENOUGH_RALLIES);
+    SkillPrior prior = tuned.values().prior();
+    SkillPrior usual = SkillPrior.DEFAULT;
+    List<ModelValue> values = new ArrayList<>();
+    values.add(
+        step(
+            "How far players of one level differ in all skills together",
+            source,
+            prior.levelSd(),
+            usual.levelSd()));
+    values.add(
+        step(
+            "How far a group of skills departs from its player",
+            source,
+            prior.groupSd(),
+            usual.groupSd()));
+    values.add(
+        step(
+            "How far a single skill departs from its group",
+            source,
+            prior.skillSd(),
+            usual.skillSd()));
+    values.add(
+        step("How far a skill wanders in one week", source, prior.weeklySd(), usual.weeklySd()));
+    values.add(
+        step("What half a step of level is worth", source, prior.levelStep(), usual.levelStep()));
+    values.add(
+        scale(
+            "How far advantages of roles and difficulties of yardsticks may lie from what"
+                + " is assumed",
+            source,
+            tuned.values().effectScale()));
+    values.add(
+        scale(
+            "How far drills may differ in what a minute brings",
+            source,
+            tuned.values().gainScale()));
+    values.addAll(fixed());
+    return values;
+  }
+
+  private static List<ModelValue> fixed() {
     return List.of(
-        logits("How far players of one level differ in all skills together", prior.levelSd()),
-        logits("How far a group of skills departs from its player", prior.groupSd()),
-        logits("How far a single skill departs from its group", prior.skillSd()),
-        logits("How far a skill wanders in one week", prior.weeklySd()),
-        logits("What half a step of level is worth", prior.levelStep()),
         new ModelValue(
             "Rallies from which more is said than \"too early to tell\"",
             String.format(Locale.ROOT, "%.0f rallies", RallyCounts.ENOUGH),
             ASSUMED),
         new ModelValue(
-            "Minutes after which one drill has brought most of what it can",
+            "Minutes after which one drill has brought 63 in 100 of what it can in a session",
             String.format(Locale.ROOT, "%.0f min", PracticeMinutes.SATURATION_MINUTES),
             ASSUMED),
         new ModelValue(
@@ -56,11 +109,23 @@ final class MethodPages {
   }
 
   /** A step in log odds, told as what it makes of an even rally. */
-  private static ModelValue logits(String words, double logits) {
-    double share = 1 / (1 + Math.exp(-logits));
+  private static ModelValue step(String words, String source, double logits, double usual) {
     return new ModelValue(
         words,
-        String.format(Locale.ROOT, "%.0f rallies in 100 in place of 50", 100 * share),
-        ASSUMED);
+        String.format(
+            Locale.ROOT,
+            "%.0f rallies in 100 in place of 50 (usual: %.0f)",
+            hundred(logits),
+            hundred(usual)),
+        source);
+  }
+
+  private static double hundred(double logits) {
+    return 100 / (1 + Math.exp(-logits));
+  }
+
+  private static ModelValue scale(String words, String source, double times) {
+    return new ModelValue(
+        words, String.format(Locale.ROOT, "%.2f times the usual spread", times), source);
   }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
@@ -18,8 +19,16 @@ import rallywright.engine.club.Group;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Skill;
+import rallywright.engine.plan.DrillGains;
+import rallywright.engine.plan.RoleAccess;
+import rallywright.engine.practice.SessionLoad;
+import rallywright.engine.practice.WeekLoad;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.LoadReading;
+import rallywright.engine.reading.Measure;
 import rallywright.engine.reading.PlayedGame;
+import rallywright.engine.reading.PracticeReading;
+import rallywright.engine.reading.SkillChange;
 import rallywright.engine.reading.SkillReading;
 import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
@@ -53,7 +62,7 @@ final class ProgressPages {
     List<Player> shown = players.of(chosen);
     model.addAttribute("frame", frames.frame("Progress", PageFrame.Part.PROGRESS, request));
     model.addAttribute("rows", shown.stream().map(player -> row(player, reading)).toList());
-    model.addAttribute("matrix", GainMatrix.of(shown, reading));
+    model.addAttribute("matrix", GainMatrix.of(shown, reading, readings.points().worth()));
     model.addAttribute("skills", Arrays.stream(Skill.values()).map(Skill::words).toList());
     model.addAttribute("groups", players.groups());
     model.addAttribute("group", chosen.map(each -> each.id().value()).orElse(""));
@@ -69,7 +78,16 @@ final class ProgressPages {
               ? SkillWords.ten(one.lowShare()) + "–" + SkillWords.ten(one.highShare())
               : "");
     }
-    return new PlayerRow(player.id().value(), player.name(), cells);
+    return new PlayerRow(
+        player.id().value(), player.name(), cells, LoadView.number(thisWeek(player)));
+  }
+
+  private WeekLoad thisWeek(Player player) {
+    return WeekLoad.weeks(loads(player), readings.history().today(), 1).get(0);
+  }
+
+  private List<SessionLoad> loads(Player player) {
+    return LoadReading.of(readings.history().sessions(), player.id());
   }
 
   @GetMapping("/progress/{id}")
@@ -87,6 +105,9 @@ final class ProgressPages {
     model.addAttribute("skills", skills(player, reading, comparison));
     model.addAttribute("games", games(player, reading));
     model.addAttribute("needs", advice(player, reading));
+    model.addAttribute("measures", measures(player, reading));
+    model.addAttribute("points", PointView.of(player.id(), readings.points()));
+    model.addAttribute("load", LoadView.of(loads(player), readings.history().today()));
     if (!comparison.form().problems().isEmpty()) {
       response.setStatus(UNPROCESSABLE);
     }
@@ -109,8 +130,8 @@ final class ProgressPages {
             skill ->
                 SkillLine.of(
                     reading.skill(player.id(), skill),
-                    reading
-                        .change(player.id(), skill, comparison.from(), comparison.to())
+                    SkillChange.between(
+                            reading, player.id(), skill, comparison.from(), comparison.to())
                         .map(SkillWords::change)
                         .orElse("")))
         .sorted(Comparator.comparing(line -> line.enough() ? 0 : 1))
@@ -127,21 +148,40 @@ final class ProgressPages {
   }
 
   private List<NextLine> advice(Player player, ClubReading reading) {
-    return PlayerNeeds.of(player, reading).stream()
+    return PlayerNeeds.of(player, reading, readings.points().worth()).stream()
         .limit(MOST_NEEDS)
         .map(
             need ->
                 new NextLine(
                     SkillWords.capital(need.skill().words()),
                     need.sentence(),
-                    drillsFor(need.skill())))
+                    drillsFor(player, need.skill(), reading)))
         .toList();
   }
 
-  private List<NextLine.DrillLink> drillsFor(Skill skill) {
+  /** Where too little is known: what tells most, the most valuable first. */
+  private List<MeasureLine> measures(Player player, ClubReading reading) {
+    Map<Skill, Double> worth = readings.points().worth().of(reading.standing(player.id()));
+    return Arrays.stream(Skill.values())
+        .filter(skill -> PracticeReading.isWide(reading.skill(player.id(), skill)))
+        .flatMap(skill -> reading.aboutPractice().measure(player.id(), skill).stream())
+        .sorted(
+            Comparator.comparingDouble(
+                (Measure measure) ->
+                    -measure.dropPerMinute() * worth.getOrDefault(measure.skill(), 0.0)))
+        .limit(MOST_NEEDS)
+        .map(measure -> MeasureLine.of(measure, players::firstName))
+        .toList();
+  }
+
+  private List<NextLine.DrillLink> drillsFor(Player player, Skill skill, ClubReading reading) {
+    DrillGains gains = PracticeReading.beside(reading.gains());
     return catalogue.drills().stream()
         .filter(drill -> drill.scored().isPresent() && weight(drill, skill) > 0)
-        .sorted(Comparator.comparingDouble((Drill drill) -> -weight(drill, skill)))
+        .filter(drill -> RoleAccess.of(player.limits(), drill) != RoleAccess.NEITHER)
+        .sorted(
+            Comparator.comparingDouble(
+                (Drill drill) -> -weight(drill, skill) * gains.of(drill.key())))
         .limit(2)
         .map(drill -> new NextLine.DrillLink(drill.key().value(), drill.name()))
         .toList();

@@ -5,6 +5,7 @@ import java.util.Locale;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.practice.Need;
+import rallywright.engine.practice.SkillWorth;
 import rallywright.engine.reading.ClubReading;
 import rallywright.engine.reading.GameOutlook;
 import rallywright.engine.reading.PlayedGame;
@@ -84,7 +85,7 @@ final class ProgressTables {
   }
 
   /** What each player of a list needs, and how each skill stands. */
-  static String needs(List<Player> players, ClubReading reading) {
+  static String needs(List<Player> players, ClubReading reading, SkillWorth worth) {
     SheetTable table =
         SheetTable.with(
             "player",
@@ -96,7 +97,7 @@ final class ProgressTables {
             "high end of 80 % (of 100)",
             "enough to tell");
     for (Player player : players) {
-      List<Need> needs = PlayerNeeds.of(player, reading);
+      List<Need> needs = PlayerNeeds.of(player, reading, worth);
       double all = needs.stream().mapToDouble(Need::value).sum();
       for (Need need : needs) {
         SkillReading one = reading.skill(player.id(), need.skill());
@@ -121,11 +122,11 @@ final class ProgressTables {
     return table.text();
   }
 
-  private static double rounded(double value) {
+  static double rounded(double value) {
     return Math.round(1000 * value) / 1000.0;
   }
 
-  private static double percent(double share) {
+  static double percent(double share) {
     return Math.round(1000 * share) / 10.0;
   }
 }

@@ -73,6 +73,11 @@ final class SkillWords {
     return rallies == 0 ? "as many" : Math.abs(rallies) + (rallies > 0 ? " more" : " fewer");
   }
 
+  /** A chance as so many in 100, never 0 or 100. */
+  static String inHundred(double chance) {
+    return Math.max(1, Math.min(99, Math.round(100 * chance))) + " in 100";
+  }
+
   private static String outOf(double chance) {
     return chance >= 0.95 ? "19 in 20 or more" : Math.max(1, Math.round(10 * chance)) + " in 10";
   }

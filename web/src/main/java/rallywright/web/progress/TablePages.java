@@ -12,6 +12,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import rallywright.engine.club.Player;
+import rallywright.engine.practice.SessionLoad;
+import rallywright.engine.reading.LoadReading;
 
 /** Every table of the progress pages as CSV (RFC 4180, UTF-8). */
 @Controller
@@ -31,7 +33,10 @@ final class TablePages {
 
   @GetMapping("/progress/needs.csv")
   ResponseEntity<String> needs(@RequestParam(defaultValue = "") String group) {
-    return file("needs", ProgressTables.needs(players.of(players.group(group)), readings.now()));
+    return file(
+        "needs",
+        ProgressTables.needs(
+            players.of(players.group(group)), readings.now(), readings.points().worth()));
   }
 
   @GetMapping("/progress/method.csv")
@@ -54,7 +59,39 @@ final class TablePages {
   @GetMapping("/progress/{id}/needs.csv")
   ResponseEntity<String> needsOf(@PathVariable String id) {
     Player player = players.one(id);
-    return file("needs-" + plain(player), ProgressTables.needs(List.of(player), readings.now()));
+    return file(
+        "needs-" + plain(player),
+        ProgressTables.needs(List.of(player), readings.now(), readings.points().worth()));
+  }
+
+  @GetMapping("/progress/{id}/breakdown.csv")
+  ResponseEntity<String> breakdown(@PathVariable String id) {
+    Player player = players.one(id);
+    return file("breakdown-" + plain(player), PointTables.breakdown(player, readings.points()));
+  }
+
+  @GetMapping("/progress/{id}/worth.csv")
+  ResponseEntity<String> worth(@PathVariable String id) {
+    Player player = players.one(id);
+    return file("worth-" + plain(player), PointTables.worth(player, readings.points()));
+  }
+
+  @GetMapping("/progress/{id}/partners.csv")
+  ResponseEntity<String> partners(@PathVariable String id) {
+    Player player = players.one(id);
+    return file("partners-" + plain(player), PointTables.partners(player, readings.points()));
+  }
+
+  @GetMapping("/progress/{id}/load.csv")
+  ResponseEntity<String> load(@PathVariable String id) {
+    Player player = players.one(id);
+    List<SessionLoad> loads = LoadReading.of(readings.history().sessions(), player.id());
+    return file("load-" + plain(player), PointTables.load(player, loads));
+  }
+
+  @GetMapping("/progress/drills.csv")
+  ResponseEntity<String> drills() {
+    return file("drills", PointTables.gains(readings.now().gains()));
   }
 
   private static String plain(Player player) {
