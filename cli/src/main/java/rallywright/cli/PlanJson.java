@@ -112,6 +112,7 @@ record PlanJson(
           case WARM_UP -> "warm-up";
           case DRILL -> "drill";
           case FULL_GAME -> "full game";
+          case TOGETHER -> "together";
           case YARDSTICK -> "yardstick";
           case BREAK -> "break";
         },
