@@ -43,19 +43,32 @@ public final class CourtSheet {
   private static String markup(SheetRequest request, PaperSize paper) {
     SheetView view = SheetWriter.write(request);
     Frame frame = new Frame(paper.longEdgeMm(), paper.shortEdgeMm());
-    Setting setting = setting(view, frame);
+    Setting setting = onePage(view, frame).orElseGet(() -> manyPages(request, view, frame));
     return Templates.fill(
         "sheet/sheet", Map.of("view", view, "setting", setting, "style", frame.style() + STYLE));
   }
 
-  private static Setting setting(SheetView view, Frame frame) {
+  private static Optional<Setting> onePage(SheetView view, Frame frame) {
     for (Density density : Density.values()) {
       Optional<Leaf> page = typesetter(view, frame, density).onePage();
       if (page.isPresent()) {
-        return new Setting(density, List.of(page.get()));
+        return Optional.of(new Setting(density, List.of(page.get())));
       }
     }
-    return new Setting(Density.CLOSE, typesetter(view, frame, Density.CLOSE).manyPages());
+    return Optional.empty();
+  }
+
+  /** The fewest pages; blocks are broken more often only where that saves one. */
+  private static Setting manyPages(SheetRequest request, SheetView whole, Frame frame) {
+    List<Leaf> fewest = typesetter(whole, frame, Density.CLOSE).manyPages();
+    for (int rows : SheetWriter.FEWER_ROWS) {
+      SheetView broken = SheetWriter.write(request, rows);
+      List<Leaf> pages = typesetter(broken, frame, Density.CLOSE).manyPages();
+      if (pages.size() < fewest.size()) {
+        fewest = pages;
+      }
+    }
+    return new Setting(Density.CLOSE, fewest);
   }
 
   private static Typesetter typesetter(SheetView view, Frame frame, Density density) {

@@ -27,12 +27,19 @@ final class SheetWriter {
   /** Rows that surely fit on one half of the smaller sheet, below the head. */
   private static final int MOST_ROWS = 8;
 
+  /** Rows of a block that is broken more often, tried where one page is too small. */
+  static final List<Integer> FEWER_ROWS = List.of(3);
+
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
   private SheetWriter() {}
 
   static SheetView write(SheetRequest request) {
+    return write(request, MOST_ROWS);
+  }
+
+  static SheetView write(SheetRequest request, int mostRows) {
     Session session = request.session();
     SessionPlan plan = session.plan();
     FirstNames names = FirstNames.of(request.players());
@@ -48,17 +55,17 @@ final class SheetWriter {
         plan.courts() == 1 ? "1 court" : plan.courts() + " courts",
         plan.present().stream().map(names::of).toList(),
         request.origin().sentence(),
-        blocks(plan, new BlockWriter(request, names)),
+        blocks(plan, new BlockWriter(request, names), mostRows),
         phone(request.access()),
         ScoringWords.of(request).usual(),
         CAUTIONS);
   }
 
-  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer) {
+  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer, int mostRows) {
     List<BlockView> blocks = new ArrayList<>();
     for (BlockGroup group : BlockGroup.of(plan.blocks())) {
       BlockView view = writer.write(group, "block-" + (group.first() + 1));
-      blocks.addAll(view.inPartsOf(MOST_ROWS));
+      blocks.addAll(view.inPartsOf(mostRows));
     }
     return blocks;
   }

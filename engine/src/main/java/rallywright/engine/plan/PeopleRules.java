@@ -157,7 +157,7 @@ final class PeopleRules {
     return apart > 1
         ? broken(
             PlanRule.SIT_OUTS,
-            "Somebody sits out %d times more often than another. Maybe plan the last drill anew."
+            "Somebody sits out %d times more often than another. Maybe swap them, or add games."
                 .formatted(apart))
         : Optional.empty();
   }

@@ -17,9 +17,9 @@ import rallywright.engine.practice.SkillWorth;
  * <p><b>Card.</b> In: who will be there, what skills are worth, how many weeks, how often a test.
  * Out: for each week its phase, the skills in front and whether a test is due. Method: each week
  * takes the skills whose need, summed over the players, is largest; a skill that stood in front
- * leaves part of its need behind ({@link #LEFT_AFTER_A_WEEK}), and what is not touched gains urgency
- * again with the half-life of forgetting. Limits: it says what to look at when, not how far anybody
- * will come; made anew after any session it follows what was learned.
+ * leaves part of its need behind ({@link #LEFT_AFTER_A_WEEK}), and what is not touched gains
+ * urgency again with the half-life of forgetting. Limits: it says what to look at when, not how far
+ * anybody will come; made anew after any session it follows what was learned.
  */
 public final class Season {
 

@@ -31,8 +31,8 @@ class ExplainingTest {
   }
 
   /**
-   * By hand: a game has about 46 rallies; each is shifted by 0.14 x 0.45 / 2 x 0.25 = 0.0079, so the
-   * difference of rallies won is shifted by 0.73 with a spread of 6.8: 100 x 0.4 x 0.107 = 4.3.
+   * By hand: a game has about 46 rallies; each is shifted by 0.14 x 0.45 / 2 x 0.25 = 0.0079, so
+   * the difference of rallies won is shifted by 0.73 with a spread of 6.8: 100 x 0.4 x 0.107 = 4.3.
    */
   @Test
   void halfALevelInTheDrop_isWorthAFewGamesInAHundred() {
