@@ -46,7 +46,8 @@ final class PlanFile {
           "seed",
           "about");
 
-  private static final List<String> PLAYER_FIELDS = List.of("name", "level", "skills", "limits", "weight", "fillsIn");
+  private static final List<String> PLAYER_FIELDS =
+      List.of("name", "level", "skills", "limits", "weight", "fillsIn");
 
   private static final String FULL = "full";
   private static final String NEEDS = "needs";

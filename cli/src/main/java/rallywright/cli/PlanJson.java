@@ -143,9 +143,7 @@ record PlanJson(
   private static List<LaneGames> lanes(PlannedBlock block) {
     List<CourtLane> places =
         block.games().stream().map(PlannedGame::place).distinct().sorted(BY_PLACE).toList();
-    return places.stream()
-        .map(place -> laneGames(place, games(block, place)))
-        .toList();
+    return places.stream().map(place -> laneGames(place, games(block, place))).toList();
   }
 
   private static LaneGames laneGames(CourtLane place, List<Game> games) {

@@ -2,8 +2,11 @@ package rallywright.cli;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Supplier;
 import rallywright.engine.drill.DrillKey;
@@ -19,8 +22,7 @@ import rallywright.engine.plan.YardstickWish;
 final class PlanRequestsFile {
 
   static final List<String> FIELDS =
-      List.of(
-          "pinned", "slots", "forbidden", "equipment", "yardsticks", "spare", "ends", "rests");
+      List.of("pinned", "slots", "forbidden", "equipment", "yardsticks", "spare", "ends", "rests");
 
   private static final List<String> PIN_FIELDS = List.of("drill", "line", "rounds");
   private static final List<String> REST_FIELDS = List.of("every", "minutes");
@@ -67,11 +69,11 @@ final class PlanRequestsFile {
   }
 
   private static SkillGroup group(JsonField field) {
-    List<String> words = new ArrayList<>();
+    Map<String, SkillGroup> groups = new LinkedHashMap<>();
     for (SkillGroup group : SkillGroup.values()) {
-      words.add(group.words());
+      groups.put(group.words(), group);
     }
-    return SkillGroup.values()[words.indexOf(field.oneOf(words))];
+    return Objects.requireNonNull(groups.get(field.oneOf(List.copyOf(groups.keySet()))));
   }
 
   private static Set<String> texts(JsonField field) {
@@ -82,8 +84,7 @@ final class PlanRequestsFile {
 
   private static YardstickWish tests(JsonField field) {
     if (field.isList()) {
-      return new YardstickWish.Named(
-          field.elements().stream().map(PlanRequestsFile::key).toList());
+      return new YardstickWish.Named(field.elements().stream().map(PlanRequestsFile::key).toList());
     }
     if (field.isObject()) {
       field.fields(EVERY_FIELDS);

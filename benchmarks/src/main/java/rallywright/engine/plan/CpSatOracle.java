@@ -38,8 +38,9 @@ final class CpSatOracle {
   private final SearchModel numbers;
   private final SearchRules rules;
   private final CpModel model = new CpModel();
-  private final Map<Integer, LinearExprBuilder> tenths = new LinkedHashMap<>();
-  private final Map<Integer, BoolVar> present = new LinkedHashMap<>();
+  private final List<LinearExprBuilder> tenths = new ArrayList<>();
+  private final List<BoolVar> present = new ArrayList<>();
+  private final List<LinearExprBuilder> shown = new ArrayList<>();
   private final LinearExprBuilder value = LinearExpr.newBuilder();
   private final LinearExprBuilder time = LinearExpr.newBuilder();
   private final LinearExprBuilder squares = LinearExpr.newBuilder();
@@ -84,13 +85,12 @@ final class CpSatOracle {
   /** One choice for each drill. */
   private void drills() {
     for (int i = 0; i < numbers.options().size(); i++) {
-      tenths.put(i, LinearExpr.newBuilder());
-      present.put(i, model.newBoolVar("present " + i));
+      tenths.add(LinearExpr.newBuilder());
+      shown.add(LinearExpr.newBuilder());
+      present.add(model.newBoolVar("present " + i));
     }
     for (DrillChoices drill : DrillChoices.of(numbers, rules)) {
       List<Literal> all = new ArrayList<>();
-      Map<Integer, LinearExprBuilder> shown = new LinkedHashMap<>();
-      drill.options().forEach(option -> shown.put(option, LinearExpr.newBuilder()));
       for (Choice choice : drill.choices()) {
         BoolVar taken = model.newBoolVar("choice");
         all.add(taken);
@@ -98,16 +98,15 @@ final class CpSatOracle {
         double square = choice.variance() + choice.shared() * choice.shared();
         squares.addTerm(taken, (long) Math.floor(square));
         for (int i = 0; i < choice.stints().length; i++) {
-          take(drill.options().get(i), choice.stints()[i], taken, shown);
+          take(drill.options().get(i), choice.stints()[i], taken);
         }
       }
       model.addExactlyOne(all);
-      shown.forEach((option, sum) -> model.addEquality(sum, present.get(option)));
+      drill.options().forEach(each -> model.addEquality(shown.get(each), present.get(each)));
     }
   }
 
-  private void take(
-      int option, int stints, BoolVar taken, Map<Integer, LinearExprBuilder> shown) {
+  private void take(int option, int stints, BoolVar taken) {
     if (stints == 0) {
       return;
     }
@@ -183,9 +182,7 @@ final class CpSatOracle {
       BoolVar changes = model.newBoolVar("change " + i);
       model.addEquality(after, kind).onlyEnforceIf(present.get(i));
       model.addEquality(after, before).onlyEnforceIf(present.get(i).not());
-      model
-          .addEquality(before, kind)
-          .onlyEnforceIf(new Literal[] {present.get(i), changes.not()});
+      model.addEquality(before, kind).onlyEnforceIf(new Literal[] {present.get(i), changes.not()});
       value.addTerm(changes, -(long) Math.floor(VALUE * SearchRules.equipmentChangePrice()));
       before = after;
     }

@@ -31,8 +31,7 @@ record OracleCase(
   }
 
   static SearchModel model(PlanProblem problem) {
-    return new SearchModel(
-        new PlanContext(problem), 60 * SessionPlanner.fixedMinutes(problem));
+    return new SearchModel(new PlanContext(problem), 60 * SessionPlanner.fixedMinutes(problem));
   }
 
   static double score(SearchModel model, SearchRules rules, long seed) {

@@ -97,7 +97,7 @@ public final class RandomProblems {
 
   private Drill game(String key) {
     Progression[] places = {Progression.LINE, Progression.TRANSITION, Progression.BASELINE};
-    Intensity intensity = Intensity.values()[random.nextInt(3)];
+    Intensity intensity = List.of(Intensity.values()).get(random.nextInt(3));
     boolean even = random.nextInt(3) == 0;
     DrillSide a = side(even ? Role.EVEN : Role.BACK);
     DrillSide b = even ? a : side(Role.UP);
@@ -146,8 +146,8 @@ public final class RandomProblems {
 
   private DrillSide side(Role role) {
     Map<Skill, Double> weights = new EnumMap<>(Skill.class);
-    Skill first = Skill.values()[random.nextInt(Skill.values().length)];
-    Skill second = Skill.values()[random.nextInt(Skill.values().length)];
+    Skill first = List.of(Skill.values()).get(random.nextInt(Skill.values().length));
+    Skill second = List.of(Skill.values()).get(random.nextInt(Skill.values().length));
     double share = 0.5 + 0.1 * random.nextInt(5);
     weights.merge(first, share, Double::sum);
     weights.merge(second, 1 - share, Double::sum);

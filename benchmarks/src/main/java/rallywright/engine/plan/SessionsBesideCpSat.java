@@ -28,7 +28,8 @@ public final class SessionsBesideCpSat {
   private static void series(PrintStream out, int drills, int count, double within) {
     List<OracleCase> cases = new ArrayList<>();
     out.printf(Locale.ROOT, "%n## %d random sessions, %d drills each%n%n", count, drills);
-    out.println("| seed | search | seconds | CP-SAT | seconds | proven | gap, % | own bound, % above |");
+    out.println(
+        "| seed | search | seconds | CP-SAT | seconds | proven | gap, % | own bound, % above |");
     out.println("| ---: | ---: | ---: | ---: | ---: | --- | ---: | ---: |");
     for (int seed = 1; seed <= count; seed++) {
       OracleCase each = OracleCase.of(drills, seed, SECONDS_ALLOWED);

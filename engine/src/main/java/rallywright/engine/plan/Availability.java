@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.List;
 import java.util.Optional;
 import rallywright.engine.drill.Drill;
 
@@ -49,11 +50,7 @@ final class Availability {
   private Optional<PlanCheck.BrokenRule> nobodyMay(DrillLine line) {
     int eligible = context.eligible(line.drill()).size();
     int present = context.attendees().size();
-    boolean playable =
-        line.isScored()
-            ? new Rotation(context).groupsPossible(line) > 0
-            : context.shape(line).groups() > 0;
-    if (playable) {
+    if (context.shape(line).groups() > 0 && somebodyFits(line)) {
       return Optional.empty();
     }
     if (eligible < present && present >= line.players()) {
@@ -69,5 +66,24 @@ final class Availability {
             PlanRule.EVERYONE_ONCE,
             "%s needs %d players, %d are there. Maybe choose a drill for fewer."
                 .formatted(line.drill().name(), line.players(), present)));
+  }
+
+  /** Whether two at least may meet in some order of roles; more than two must take both roles. */
+  private boolean somebodyFits(DrillLine line) {
+    List<RoleAccess> all =
+        context.eligible(line.drill()).stream()
+            .map(place -> context.access(context.attendees().get(place), line.drill()))
+            .toList();
+    if (line.players() > 2) {
+      return all.stream().filter(RoleAccess.BOTH::equals).count() >= line.players();
+    }
+    for (int one = 0; one < all.size(); one++) {
+      for (int other = one + 1; other < all.size(); other++) {
+        if (all.get(one).fits(all.get(other))) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 }

@@ -20,6 +20,7 @@ final class Rotation {
 
   private final PlanContext context;
   private final Meetings meetings;
+  private final Care care;
 
   /**
    * One stint.
@@ -29,8 +30,21 @@ final class Rotation {
    */
   record Stint(List<List<Duel>> lanes, int turns) {}
 
+  /** How carefully groups are chosen. */
+  enum Care {
+    /** Exactly where that is possible. */
+    EXACT,
+    /** By changing seats only: enough to tell how long games usually last. */
+    QUICK
+  }
+
   Rotation(PlanContext context) {
+    this(context, Care.EXACT);
+  }
+
+  Rotation(PlanContext context, Care care) {
     this.context = context;
+    this.care = care;
     this.meetings = new Meetings(context);
   }
 
@@ -83,7 +97,10 @@ final class Rotation {
   private List<List<Integer>> groups(DrillLine line, Shape shape) {
     List<Integer> eligible = context.eligible(line.drill());
     boolean exact =
-        shape.size() == 2 && shape.threes() == 0 && eligible.size() <= PairMatching.MOST_PLAYERS;
+        care == Care.EXACT
+            && shape.size() == 2
+            && shape.threes() == 0
+            && eligible.size() <= PairMatching.MOST_PLAYERS;
     return exact
         ? new PairMatching(meetings, line, eligible, shape.groups()).best()
         : new SeatSwaps(meetings, line, eligible, shape).best();

@@ -15,6 +15,7 @@ final class SeatSwaps {
   private final DrillLine line;
   private final Shape shape;
   private final int[] seats;
+  private final double[] prices;
 
   SeatSwaps(Meetings meetings, DrillLine line, List<Integer> players, Shape shape) {
     this.meetings = meetings;
@@ -25,6 +26,10 @@ final class SeatSwaps {
             .sorted(Comparator.comparingDouble((Integer each) -> -meetings.sitting(each)))
             .mapToInt(Integer::intValue)
             .toArray();
+    prices = new double[shape.groups() + 1];
+    for (int group = 0; group < prices.length; group++) {
+      prices[group] = price(group);
+    }
   }
 
   /** The groups, those shared by three first; whoever is in none sits out. */
@@ -48,9 +53,12 @@ final class SeatSwaps {
         int first = groupOf(one);
         int second = groupOf(other);
         if (first != second) {
-          double before = price(first) + price(second);
           swap(one, other);
-          if (price(first) + price(second) < before - 1e-9) {
+          double priceOfFirst = price(first);
+          double priceOfSecond = price(second);
+          if (priceOfFirst + priceOfSecond < prices[first] + prices[second] - 1e-9) {
+            prices[first] = priceOfFirst;
+            prices[second] = priceOfSecond;
             improved = true;
           } else {
             swap(one, other);

@@ -27,7 +27,7 @@ record UsualStint(StintTime time, End end, int onCourt) {
       StintTime time = new StintTime(Timing.fixed(seconds), 0, seconds);
       return new UsualStint(time, End.BY_CLOCK, shape.onCourt());
     }
-    int lanes = Math.max(1, new Rotation(context).groupsPossible(line));
+    int lanes = Math.max(1, new Rotation(context, Rotation.Care.QUICK).groupsPossible(line));
     List<Timing> games = Collections.nCopies(shape.turns(), game(line, context));
     End end = BlockClock.endFor(lanes, context.wish());
     StintTime time = BlockClock.stint(Collections.nCopies(lanes, games), end);
@@ -36,7 +36,7 @@ record UsualStint(StintTime time, End end, int onCourt) {
 
   /** The time of a game, the mean over those who would meet in the first stints of the drill. */
   private static Timing game(DrillLine line, PlanContext context) {
-    Rotation rotation = new Rotation(context);
+    Rotation rotation = new Rotation(context, Rotation.Care.QUICK);
     List<Timing> times = new ArrayList<>();
     for (int stint = 0; stint < STINTS; stint++) {
       for (List<Duel> lane : rotation.next(line).lanes()) {

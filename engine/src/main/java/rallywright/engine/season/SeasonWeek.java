@@ -52,16 +52,27 @@ public record SeasonWeek(int number, Phase phase, List<Skill> focus, Test test) 
       requests = requests.withYardsticks(new YardstickWish.Every(1, 0));
     }
     Coverage coverage = phase == Phase.BROAD ? Coverage.FULL : Coverage.NEEDS;
-    SkillWorth usual = problem.knowledge().worth();
-    Set<Skill> inFront = Set.copyOf(focus);
-    SkillWorth focused =
-        (player, skill) -> usual.of(player, skill) * (inFront.contains(skill) ? FOCUS : 1);
+    SkillWorth focused = inFront(problem.knowledge().worth(), focus);
     return new PlanProblem(
         problem.attendees(),
         problem.drills(),
         wish.withCoverage(coverage).withRequests(requests),
         problem.knowledge().withWorth(focused),
         problem.yardsticks());
+  }
+
+  /**
+   * What skills are worth when some stand in front.
+   *
+   * @param usual what they are worth usually
+   * @param focus the skills in front
+   * @return the worth of those in front times {@link #FOCUS}
+   */
+  public static SkillWorth inFront(SkillWorth usual, List<Skill> focus) {
+    Set<Skill> front = Set.copyOf(focus);
+    return front.isEmpty()
+        ? usual
+        : (player, skill) -> usual.of(player, skill) * (front.contains(skill) ? FOCUS : 1);
   }
 
   /**

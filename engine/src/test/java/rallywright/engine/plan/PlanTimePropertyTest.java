@@ -19,9 +19,9 @@ import rallywright.engine.pace.SessionTime;
 import rallywright.engine.score.Score;
 
 /**
- * The time within which a plan is said to be done nine times in ten, beside sessions that are played
- * out rally by rally: every game draws its number of rallies, every rally its seconds, every drill
- * its pace and every day its own.
+ * The time within which a plan is said to be done nine times in ten, beside sessions that are
+ * played out rally by rally: every game draws its number of rallies, every rally its seconds, every
+ * drill its pace and every day its own.
  */
 class PlanTimePropertyTest {
 
@@ -71,7 +71,10 @@ class PlanTimePropertyTest {
   }
 
   private double stint(
-      PlannedBlock block, List<PlannedGame> stint, PlanContext context, double factor,
+      PlannedBlock block,
+      List<PlannedGame> stint,
+      PlanContext context,
+      double factor,
       Random random) {
     if (block.end() == PlannedBlock.End.BY_CLOCK) {
       return context.usualStint(context.lineOf(block)).time().seconds().mean();
@@ -88,7 +91,8 @@ class PlanTimePropertyTest {
 
   private double game(PlannedBlock block, PlannedGame game, PlanContext context, Random random) {
     Drill drill = context.drill(block.drill());
-    int[] draws = lengths.computeIfAbsent(List.of(block.drill(), game), key -> draws(drill, game, context));
+    int[] draws =
+        lengths.computeIfAbsent(List.of(block.drill(), game), key -> draws(drill, game, context));
     int rallies = draws[random.nextInt(draws.length)];
     RallyPace pace = context.lengths().pace(drill);
     double logMean = Math.log(pace.meanSeconds()) - pace.rallyLogSd() * pace.rallyLogSd() / 2;
