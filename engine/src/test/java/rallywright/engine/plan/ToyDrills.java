@@ -1,6 +1,7 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,7 @@ import rallywright.engine.drill.Serving;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.drill.SkillWeights;
 import rallywright.engine.drill.Stand;
+import rallywright.engine.drill.Yardstick;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
 import rallywright.engine.quantity.Source;
@@ -103,6 +105,75 @@ public final class ToyDrills {
             RoleAdvantage.assumed(-0.1),
             SECONDS);
     return drill("full", DrillKind.FULL_GAME, Progression.FULL_POINT, game, Intensity.STEADY);
+  }
+
+  /** Two against two on a whole court. */
+  static Drill doubles(String key, Skill skill) {
+    DrillSide side = side(Role.EVEN, skill, 2);
+    DrillForm.Scored game = game(side, side, RoleAdvantage.NONE);
+    return drill(key, DrillKind.SCORED_GAME, Progression.LINE, game, Intensity.EASY);
+  }
+
+  /** Two at the baseline against one at the line. */
+  static Drill twoAgainstOne(String key) {
+    DrillSide back = side(Role.BACK, Skill.DROP, 2);
+    DrillSide up = side(Role.UP, Skill.PRESSING_VOLLEY, 1);
+    DrillForm.Scored game = game(back, up, RoleAdvantage.assumed(0.2));
+    return drill(key, DrillKind.SCORED_GAME, Progression.BASELINE, game, Intensity.STEADY);
+  }
+
+  /** Two who keep a rally going for ten minutes. */
+  static Drill together(String key, Skill skill) {
+    DrillSide side = side(Role.EVEN, skill, 1);
+    DrillForm form =
+        new DrillForm.Timed(
+            Optional.of(new Layout(List.of(Direction.values()), BySide.of(side, side))),
+            Optional.of(new Feed(Feed.By.IN_TURN, "A soft ball to start.")),
+            10);
+    return drill(key, DrillKind.COOPERATIVE, Progression.LINE, form, Intensity.EASY);
+  }
+
+  /** The same drill with things to bring. */
+  static Drill needing(Drill drill, String equipment) {
+    Advice advice = drill.advice();
+    return new Drill(
+        drill.key(),
+        drill.name(),
+        drill.purpose(),
+        drill.rule(),
+        drill.kind(),
+        drill.progression(),
+        drill.form(),
+        drill.intensity(),
+        new Advice(List.of(equipment), advice.cues(), advice.mistakes(), advice.safety()));
+  }
+
+  /** A test of one skill with twenty balls of six seconds, nobody feeds. */
+  public static Yardstick yardstick(String key, Skill skill) {
+    return new Yardstick(
+        new DrillKey(key),
+        "Twenty " + key,
+        skill,
+        20,
+        "Lands in the kitchen.",
+        "From the baseline.",
+        new Yardstick.OnCourt(
+            Direction.STRAIGHT, Spot.feet(5, 22), Optional.empty(), HalfArea.WHOLE_HALF),
+        new Yardstick.Difficulty(0, 0.5, Source.ASSUMPTION),
+        new SecondsPrior(6, 2),
+        new Advice(List.of(), List.of(), List.of(), List.of("Stop at pain.")));
+  }
+
+  private static DrillSide side(Role role, Skill skill, int players) {
+    return new DrillSide(
+        role,
+        "Keeps the ball in play.",
+        Collections.nCopies(players, Stand.everywhere(Spot.feet(5, 8))),
+        InBounds.everywhere(HalfArea.WHOLE_HALF),
+        Set.of(Stroke.DINK),
+        Advance.STAYS,
+        SkillWeights.only(skill),
+        Set.of());
   }
 
   private static DrillForm.Scored game(DrillSide a, DrillSide b, RoleAdvantage advantage) {

@@ -71,6 +71,7 @@ final class WishForm {
       int minutes,
       int courts,
       Coverage coverage,
+      MoreWishes more,
       Optional<SessionPlan> template) {}
 
   /** Everybody who can be chosen, by name. */
@@ -127,6 +128,7 @@ final class WishForm {
               + (present.size() + walkIns.size())
               + " will be there. Maybe tick who comes, or add a walk-in by name.");
     }
+    MoreWishes more = MoreWishes.read(in);
     Optional<SessionPlan> template = template(in);
     refuseUnknown(in, "venue", "The venue", venues());
     refuseUnknown(in, "group", "The group", groups());
@@ -134,7 +136,7 @@ final class WishForm {
       return null;
     }
     return new Wished(
-        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage,
+        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage, more,
         template);
   }
 
