@@ -2,8 +2,8 @@ package rallywright.engine.season;
 
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rallywright.engine.drill.Skill;

@@ -21,8 +21,8 @@ import rallywright.engine.plan.PlannedBlock.Kind;
 import rallywright.engine.plan.SessionPlanner;
 import rallywright.engine.plan.SessionWish;
 import rallywright.engine.plan.ToyDrills;
-import rallywright.engine.practice.PointWorth;
 import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.practice.SkillStanding;
 
 class SeasonTest {
