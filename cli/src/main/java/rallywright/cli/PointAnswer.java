@@ -92,8 +92,7 @@ final class PointAnswer {
 
   /** One chance for each player who serves; one number in games of two. */
   private Object serving(Side side) {
-    List<Double> values =
-        game.chances().values().stream().map(Probability::value).toList();
+    List<Double> values = game.chances().values().stream().map(Probability::value).toList();
     int each = values.size() / 2;
     List<Double> own = values.subList(side == Side.A ? 0 : each, side == Side.A ? each : 2 * each);
     return each == 1 ? own.get(0) : own;
@@ -119,8 +118,7 @@ final class PointAnswer {
   List<Map<String, Object>> worth() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (Named player : question.players().a()) {
-      SkillWorths worths =
-          SkillWorths.of(question.stages(), player.skills(), question.play());
+      SkillWorths worths = SkillWorths.of(question.stages(), player.skills(), question.play());
       for (Skill skill : worths.ranked()) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("player", player.name());
@@ -178,8 +176,7 @@ final class PointAnswer {
     List<String> lines = new ArrayList<>();
     lines.add(
         "A point of %s; stages: %s."
-            .formatted(
-                PointQuestion.nameOf(question.play()), question.stages().source().words()));
+            .formatted(PointQuestion.nameOf(question.play()), question.stages().source().words()));
     for (Side side : Side.values()) {
       lines.add("When %s serves (rallies in 100):".formatted(side));
       for (Stage stage : Stage.values()) {

@@ -78,8 +78,7 @@ final class PointFile {
   }
 
   private static StageContest contest(JsonField field, StageContest first) {
-    Map<String, JsonField> fields =
-        field.fields(List.of("serverWins", "receiverWins", "again"));
+    Map<String, JsonField> fields = field.fields(List.of("serverWins", "receiverWins", "again"));
     double again =
         fields.containsKey("again")
             ? Objects.requireNonNull(fields.get("again")).number(0, 1)

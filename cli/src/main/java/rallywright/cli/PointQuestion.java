@@ -55,8 +55,7 @@ record PointQuestion(
   Team team(Side side) {
     List<Named> named = players.of(side);
     return play == Play.DOUBLES
-        ? new Team.Pair(
-            named.get(0).skills(), named.get(1).skills(), Team.CourtSides.BY_SCORE)
+        ? new Team.Pair(named.get(0).skills(), named.get(1).skills(), Team.CourtSides.BY_SCORE)
         : new Team.Single(named.get(0).skills());
   }
 

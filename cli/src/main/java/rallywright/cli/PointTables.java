@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Prints one table of a point as CSV (RFC 4180): a line of names, then the rows. */
 final class PointTables {
 
-  private static final List<String> TABLES =
-      List.of("stages", "worth", "derivatives", "breakdown");
+  private static final List<String> TABLES = List.of("stages", "worth", "derivatives", "breakdown");
 
   private PointTables() {}
 
