@@ -53,7 +53,8 @@ class PlanWishesIT {
     coach.post(
         "/sessions/new",
         "/sessions/new",
-        "name=Evening&date=2030-05-14&start=18:30&venue=&group=&courts=2&coverage=FULL&template="
+        "name=Evening&date=2030-05-14&start=18:30&venue=&group=&courts=2&coverage=FULL"
+            + (more.contains("template=") ? "" : "&template=")
             + "&minutes=90"
             + who
             + more);
@@ -116,6 +117,18 @@ class PlanWishesIT {
     String last() {
       return all().get(all().size() - 1).id().value();
     }
+  }
+
+  @Test
+  void lastSession_isPlayedAgainWithTheSameDrills() {
+    Session first = planned("&tests=NONE");
+    planned("&template=(last+session)");
+    Session second =
+        beside.sessions().all().stream()
+            .filter(each -> !each.id().equals(first.id()))
+            .findFirst()
+            .orElseThrow();
+    assertThat(drills(second)).isEqualTo(drills(first));
   }
 
   @Test

@@ -15,7 +15,7 @@ final class PlanSearch {
   /** More stints of one drill along one line are never planned. Assumption of this project. */
   static final int MOST_STINTS = 8;
 
-  private static final int STEPS = 25_000;
+  private static final int STEPS_FOR_AN_OPTION = 2_500;
   private static final int ROUNDS = 8;
   private static final double HOT = 0.15;
   private static final double COLD = 0.0005;
@@ -89,8 +89,9 @@ final class PlanSearch {
     double nowScore = rules.lenientScore(Walk.through(model, now));
     double bestScore = score(now);
     double hot = HOT / (1 + round % 3);
-    for (int step = 0; step < STEPS; step++) {
-      double heat = hot * Math.pow(COLD / hot, (double) step / STEPS);
+    int steps = STEPS_FOR_AN_OPTION * now.length;
+    for (int step = 0; step < steps; step++) {
+      double heat = hot * Math.pow(COLD / hot, (double) step / steps);
       int[] next = now.clone();
       move(next);
       Walk walk = Walk.through(model, next);

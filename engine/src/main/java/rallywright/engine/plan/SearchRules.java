@@ -21,6 +21,7 @@ final class SearchRules {
   private static final double REQUIRED = 20;
   private static final double LENIENT_MINUTE = 0.25;
   private static final double SMALL = 0.02;
+  private static final double NEW_BLOCK = 0.08;
   private static final double EQUIPMENT_CHANGE = SMALL / 4;
   private static final double FULL_GAME_SHARE = 0.3;
   private static final int LONG_BLOCK_STINTS = 3;
@@ -188,8 +189,9 @@ final class SearchRules {
     return price;
   }
 
+  /** A block that goes on and on is dear, and so is one more rule to explain and to print. */
   double longBlock(int stints) {
-    return SMALL * Math.max(0, stints - LONG_BLOCK_STINTS);
+    return (stints > 0 ? NEW_BLOCK : 0) + SMALL * Math.max(0, stints - LONG_BLOCK_STINTS);
   }
 
   /** "Do not carry cones about more often than needed." */

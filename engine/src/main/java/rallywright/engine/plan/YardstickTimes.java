@@ -42,7 +42,10 @@ final class YardstickTimes {
           .filter(each -> spread(problem, each) >= WIDE_SD)
           .ifPresent(each -> planned.add(unsure(problem, each, "too little is known so far.")));
     } else if (wish instanceof YardstickWish.Every every && every.isDue()) {
-      String why = "a test stands in every %d. session.".formatted(every.sessions());
+      String why =
+          every.sessions() == 1
+              ? "the coach asked for a test."
+              : "a test stands in one of %d sessions.".formatted(every.sessions());
       widest(problem).ifPresent(each -> planned.add(unsure(problem, each, why)));
     }
     return planned;

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -186,15 +185,17 @@ final class PlanPages {
     model.addAttribute("when", DayWords.of(session));
     model.addAttribute("templates", store.sessions().templates().keySet());
     model.addAttribute("drills", WishChoices.drills());
-    model.addAttribute("why", why(session, request.getParameter("why")));
+    String asked = request.getParameter("why") == null ? "" : request.getParameter("why");
+    model.addAttribute("asked", asked);
+    model.addAttribute("why", why(session, asked));
     String block = request.getParameter("block") == null ? "" : request.getParameter("block");
     model.addAttribute("board", board(open, new PlanBoard.Problem(problem, block)));
     return isPart(request) ? "plan/board" : "plan/page";
   }
 
   /** Why a drill is not in the plan, or an empty text where nobody asked. */
-  private String why(Session session, @Nullable String drill) {
-    return drill == null || !WishChoices.drills().containsKey(drill)
+  private String why(Session session, String drill) {
+    return !WishChoices.drills().containsKey(drill)
         ? ""
         : WhyNot.of(desk.problem(session)).about(session.plan(), new DrillKey(drill)).sentence();
   }

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -79,6 +80,10 @@ final class SeasonPages {
     return names;
   }
 
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   private static SeasonLine week(SeasonWeek week, Group group) {
     String focus =
         week.focus().stream().map(skill -> "&focus=" + skill.name()).collect(Collectors.joining());
@@ -92,7 +97,7 @@ final class SeasonPages {
                 week.phase() == Phase.BROAD ? "FULL" : "NEEDS");
     return new SeasonLine(
         week.number(),
-        week.phase().words(),
+        capital(week.phase().words()),
         week.focus().stream().map(skill -> skill.words()).collect(Collectors.joining(" and ")),
         due ? "a test is due" : "",
         link);
