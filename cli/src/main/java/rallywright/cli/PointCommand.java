@@ -26,8 +26,8 @@ import picocli.CommandLine.Spec;
           + " {\"serverWins\": 0.05, \"receiverWins\": 0.16, \"again\": 0}: chances between"
           + " equals), endings (optional, noted endings of a's rallies: {\"server\": \"a\","
           + " \"stage\": \"third-shot\", \"winner\": \"b\"}) and clubEndings (the same of other"
-          + " rallies, from which the stages are learned). The stages: serve, return, third-shot, transition,"
-          + " net-exchange.",
+          + " rallies, from which the stages are learned). The stages: serve, return, third-shot,"
+          + " transition, net-exchange.",
       "",
       "Example: rallywright point --skills drop=-0.4,dink=0.3 --against 0.1"
     },
