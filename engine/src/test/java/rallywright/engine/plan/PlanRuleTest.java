@@ -23,7 +23,7 @@ class PlanRuleTest {
 
   private static final List<Attendee> FOUR = ToyDrills.players(4);
   private static final SessionWish WISH = SessionWish.of(90, 1);
-  private static final PlanProblem PROBLEM = PlanProblem.of(FOUR, ToyDrills.all(), WISH);
+  private static final PlanProblem PROBLEM = ToyDrills.problem(FOUR, ToyDrills.all(), WISH);
   private static final SessionPlan PLAN = ToyDrills.planned(PROBLEM).plan();
 
   private static List<PlanRule> broken(PlanProblem problem, SessionPlan plan) {
@@ -188,7 +188,7 @@ class PlanRuleTest {
         new Attendee(FOUR.get(0).id(), FOUR.get(0).standing(), Set.of(Limit.NO_OVERHEADS));
     List<Attendee> players = new ArrayList<>(FOUR);
     players.set(0, spared);
-    PlanProblem problem = PlanProblem.of(players, ToyDrills.all(), WISH);
+    PlanProblem problem = ToyDrills.problem(players, ToyDrills.all(), WISH);
     SessionPlan plan = planned(problem);
     assertThat(plan.blocks())
         .filteredOn(block -> block.drill().value().equals("lobs"))
@@ -223,7 +223,8 @@ class PlanRuleTest {
         pinned("doubles", Line.STRAIGHT, 2)
             .with(new Slot.Pinned(new DrillKey("two-on-one"), Line.STRAIGHT, 1));
     PlanProblem problem =
-        PlanProblem.of(ToyDrills.players(9), drills, SessionWish.of(100, 2).withRequests(requests));
+        ToyDrills.problem(
+            ToyDrills.players(9), drills, SessionWish.of(100, 2).withRequests(requests));
     SessionPlan plan = planned(problem);
     assertThat(drills(plan)).contains("doubles", "two-on-one");
     for (PlannedBlock block : plan.blocks()) {
@@ -242,7 +243,7 @@ class PlanRuleTest {
         .allMatch(block -> block.end() == PlannedBlock.End.BY_CLOCK);
     assertThat(broken(horn, PLAN)).contains(PlanRule.BLOCK_ENDS);
     PlanProblem wide =
-        PlanProblem.of(
+        ToyDrills.problem(
             ToyDrills.players(8),
             ToyDrills.all(),
             SessionWish.of(90, 2).withRequests(Requests.NONE.withEnds(Requests.Ends.LAST_LANE)));
@@ -260,7 +261,7 @@ class PlanRuleTest {
                     each.key().value().equals("dinks") ? ToyDrills.needing(each, "cones") : each)
             .toList();
     PlanProblem bare =
-        PlanProblem.of(
+        ToyDrills.problem(
             FOUR, drills, WISH.withRequests(Requests.NONE.withEquipment(Set.of("balls"))));
     assertThat(drills(planned(bare))).doesNotContain("dinks");
     PlanProblem asked = bare.withWish(WISH.withRequests(pinned("dinks", Line.CROSS, 1)));
@@ -335,7 +336,7 @@ class PlanRuleTest {
   @Test
   void sitOuts_thatFallOnOne_areTold() {
     List<Attendee> five = ToyDrills.players(5);
-    PlanProblem problem = PlanProblem.of(five, ToyDrills.all(), WISH);
+    PlanProblem problem = ToyDrills.problem(five, ToyDrills.all(), WISH);
     SessionPlan plan = planned(problem);
     PlannedBlock block = firstGames(plan);
     PlanEditor editor = PlanEditor.of(problem);

@@ -35,6 +35,7 @@ import rallywright.engine.drill.Stand;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
+import rallywright.engine.practice.SkillWorth;
 import rallywright.engine.quantity.Source;
 import rallywright.engine.score.BySide;
 import rallywright.engine.score.Ending.Stroke;
@@ -43,6 +44,28 @@ import rallywright.engine.score.RoundThePost;
 
 /** Drills and players invented for the tests of the plan. */
 public final class ToyDrills {
+
+  /** What skills are worth, made up: so that tests of rules do not hang on the point model. */
+  static final SkillWorth WORTH =
+      player ->
+          Map.ofEntries(
+              Map.entry(Skill.SERVE, 0.08),
+              Map.entry(Skill.RETURN, 0.10),
+              Map.entry(Skill.DRIVE, 0.06),
+              Map.entry(Skill.DROP, 0.14),
+              Map.entry(Skill.RESET, 0.13),
+              Map.entry(Skill.DINK, 0.14),
+              Map.entry(Skill.ATTACK, 0.08),
+              Map.entry(Skill.COUNTER, 0.11),
+              Map.entry(Skill.PRESSING_VOLLEY, 0.10),
+              Map.entry(Skill.LOB, 0.02),
+              Map.entry(Skill.OVERHEAD, 0.04));
+
+  /** A problem in which skills have the made-up worth. */
+  static PlanProblem problem(List<Attendee> attendees, List<Drill> drills, SessionWish wish) {
+    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withWorth(WORTH);
+    return new PlanProblem(attendees, drills, wish, knowledge);
+  }
 
   static final RallySeconds SECONDS =
       new RallySeconds(new SecondsPrior(8, 5), new SecondsPrior(10, 4), Source.ASSUMPTION);
