@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       SkillCommand.class,
       OddsCommand.class,
       PlanCommand.class,
+      RotateCommand.class,
       VersionCommand.class,
       GenerateCompletion.class
     })
