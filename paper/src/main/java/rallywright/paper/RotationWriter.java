@@ -3,6 +3,7 @@ package rallywright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.odds.FairGame.HeadStart;
 import rallywright.engine.rotation.RotationGame;
@@ -34,6 +35,12 @@ final class RotationWriter {
   private static final double MM_PER_SITTING_NAME = 12;
   private static final double CELL_PADDING_MM = 3;
 
+  /** A head start in its box takes as much room as so many letters. */
+  private static final int HEAD_START_LETTERS = 4;
+
+  /** So large a share of the lines has the usual size; longer ones are set smaller. */
+  private static final double USUAL_SHARE = 0.75;
+
   private final RotationRequest request;
   private final double widthMm;
   private final List<RotationRound> rounds;
@@ -41,6 +48,7 @@ final class RotationWriter {
   private final int mostSitting;
   private final int roundsOnAPage;
   private final double rowMm;
+  private final double usualPt;
 
   RotationWriter(RotationRequest request, PaperSize paper) {
     this.request = request;
@@ -55,6 +63,22 @@ final class RotationWriter {
     roundsOnAPage = (rounds.size() + pages - 1) / pages;
     double room = paper.shortEdgeMm() - 2 * EDGE_MM - HEAD_MM - FOOT_MM;
     rowMm = Math.min(HIGHEST_ROW_MM, room / roundsOnAPage);
+    usualPt = usualPt();
+  }
+
+  private double usualPt() {
+    int[] letters =
+        rounds.stream()
+            .flatMap(round -> round.matches().stream())
+            .flatMap(match -> Stream.of(match.a(), match.b()))
+            .mapToInt(side -> joined(side, " + ").length())
+            .sorted()
+            .toArray();
+    if (letters.length == 0) {
+      return TypeSize.LARGEST_PT;
+    }
+    int usual = letters[(int) (USUAL_SHARE * (letters.length - 1))];
+    return new TypeSize(columnMm(), rowMm).points(usual, 2);
   }
 
   double rowMm() {
@@ -121,8 +145,8 @@ final class RotationWriter {
 
   private Names names(List<PlayerId> players, int headStart, int lines) {
     String text = joined(players, " + ");
-    int letters = text.length() + (headStart == 0 ? 0 : 4);
-    double points = new TypeSize(columnMm(), rowMm).points(letters, lines);
+    int letters = text.length() + (headStart == 0 ? 0 : HEAD_START_LETTERS);
+    double points = Math.min(usualPt, new TypeSize(columnMm(), rowMm).points(letters, lines));
     return new Names(text, headStart == 0 ? "" : "+" + headStart, TypeSize.style(points));
   }
 

@@ -17,7 +17,7 @@ public record TypeSize(double columnMm, double rowMm) {
   public static final double SMALLEST_PT = 7.6;
 
   /** The usual width of a semi-bold letter, in parts of the type size (measured on names). */
-  private static final double LETTER = 0.54;
+  private static final double LETTER = 0.5;
 
   private static final double LINE_HEIGHT = 1.2;
   private static final double MM_PER_POINT = 25.4 / 72;
