@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.PlannedBlock.Kind;
@@ -59,6 +60,27 @@ public final class PlanEditor {
    */
   public PlanCheck check(SessionPlan plan) {
     return reading.check(plan);
+  }
+
+  /**
+   * Who sits a block out because a limit keeps them from every role of its drill.
+   *
+   * @param block a block with games
+   * @return those players, in the order of the attendees; for the coach's eyes only
+   */
+  public List<PlayerId> spared(PlannedBlock block) {
+    Optional<Drill> drill = block.games().isEmpty() ? Optional.empty() : findDrill(block);
+    return drill.stream()
+        .flatMap(
+            each ->
+                context.attendees().stream()
+                    .filter(player -> context.access(player, each) == RoleAccess.NEITHER))
+        .map(Attendee::id)
+        .toList();
+  }
+
+  private Optional<Drill> findDrill(PlannedBlock block) {
+    return context.findDrill(block.drill());
   }
 
   /**
@@ -185,6 +207,25 @@ public final class PlanEditor {
           Rotation rotation = rotation(plan.withBlocks(others), position);
           return builder.games(freshName(plan, chosen), chosen, stints, rotation);
         });
+  }
+
+  /**
+   * Lets two people change places in one turn of a block; one of them may be sitting out.
+   *
+   * @param plan the plan
+   * @param swap who, and in which turn
+   * @return the changed plan, or why not
+   */
+  public PlanEdit swapSeats(SessionPlan plan, SeatSwap swap) {
+    Optional<PlannedBlock> found = plan.block(swap.block());
+    if (found.isPresent() && !found.get().games().isEmpty()) {
+      Optional<String> refusal = new Seating(context, found.get()).refusal(swap, plan);
+      if (refusal.isPresent()) {
+        return new PlanEdit.Refused(refusal.get());
+      }
+    }
+    return withGames(
+        plan, swap.block(), old -> builder.timed(new Seating(context, old).swapped(swap)));
   }
 
   private PlanEdit withGames(SessionPlan plan, BlockId block, UnaryOperator<PlannedBlock> change) {

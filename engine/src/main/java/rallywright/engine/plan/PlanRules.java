@@ -269,7 +269,7 @@ final class PlanRules {
     return apart > 1
         ? broken(
             "sit-outs",
-            "Somebody sits out %d times more often than another. Maybe plan the last drill anew."
+            "Somebody sits out %d times more often than another. Maybe swap them, or add games."
                 .formatted(apart))
         : Optional.empty();
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Advice;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
@@ -145,6 +146,7 @@ final class PhonePlan {
   private Map<String, Object> seat(Seat seat, Optional<DrillForm.Scored> scored, Side side) {
     String task = scored.map(form -> form.layout().sides().of(side).task()).orElse("");
     return Map.of(
+        "ids", seat.players().stream().map(PlayerId::value).toList(),
         "names", seat.players().stream().map(names::of).toList(),
         "role", seat.role().words(),
         "task", task);

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
@@ -14,7 +15,6 @@ import rallywright.engine.plan.Attendee;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.Line;
-import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlanEdit;
 import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlanKnowledge;
@@ -93,8 +93,18 @@ class PlanDesk {
     store.settings().put(COVERAGE + session.id(), coverage.name());
   }
 
-  PlanCheck check(Session session) {
-    return PlanEditor.of(problem(session)).check(session.plan());
+  /** A change of a plan; a wish or a drill that is no longer there is answered as a refusal. */
+  PlanEdit edit(Session session, Function<PlanEditor, PlanEdit> change) {
+    try {
+      return change.apply(editor(session));
+    } catch (IllegalArgumentException unmet) {
+      return new PlanEdit.Refused(String.valueOf(unmet.getMessage()));
+    }
+  }
+
+  /** An editor of a stored session's plan. */
+  PlanEditor editor(Session session) {
+    return PlanEditor.of(problem(session));
   }
 
   /** The blocks that were begun or hold a score; they may not be changed any more. */

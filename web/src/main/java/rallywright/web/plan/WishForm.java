@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -41,9 +42,21 @@ final class WishForm {
       new AllowedNumber("The number of courts", 1, Venue.MOST_COURTS, "Maybe 1.");
 
   private final ClubStore store;
+  private final Set<PlayerId> also;
 
-  WishForm(ClubStore store) {
+  private WishForm(ClubStore store, Set<PlayerId> also) {
     this.store = store;
+    this.also = also;
+  }
+
+  /** Offers everybody who trains now. */
+  static WishForm of(ClubStore store) {
+    return new WishForm(store, Set.of());
+  }
+
+  /** Offers everybody who trains now and those who were planned for before. */
+  static WishForm alsoOffering(ClubStore store, Collection<PlayerId> planned) {
+    return new WishForm(store, Set.copyOf(planned));
   }
 
   /** What was wished for; walk-ins are not stored yet. */
@@ -63,7 +76,10 @@ final class WishForm {
   /** Everybody who can be chosen, by name. */
   List<Player> offered() {
     return store.players().all().stream()
-        .filter(player -> Set.of(Standing.ACTIVE, Standing.WALK_IN).contains(player.standing()))
+        .filter(
+            player ->
+                Set.of(Standing.ACTIVE, Standing.WALK_IN).contains(player.standing())
+                    || (player.standing() == Standing.ARCHIVED && also.contains(player.id())))
         .sorted(Comparator.comparing(Player::name))
         .toList();
   }

@@ -10,7 +10,8 @@ import { at, isSideOut } from './score.js';
 /**
  * One side of a game, as others may see it.
  * @typedef {object} SeatPlan
- * @property {string[]} names first names
+ * @property {string[]} ids who plays it
+ * @property {string[]} names first names, in the same order
  * @property {string} role
  * @property {string} task what this side does, in one sentence
  */
@@ -70,6 +71,7 @@ import { at, isSideOut } from './score.js';
  * @property {[number|null, number|null]} picked an unfinished score that is being picked
  * @property {{kind: string, id?: string}|null} sheet
  * @property {string} said what was just done
+ * @property {string} problem why the last change of who plays was not made
  * @property {'right'|'left'} hand
  * @property {boolean} stays whether the person knows that the page must stay open
  */
