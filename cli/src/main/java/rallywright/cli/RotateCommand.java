@@ -12,20 +12,21 @@ import rallywright.engine.rotation.RotationAnswer;
 import rallywright.engine.rotation.RotationSearch;
 import rallywright.engine.rotation.RotationWish;
 import rallywright.engine.rotation.SearchEffort;
+import rallywright.engine.rotation.SearchWatch;
 
 /** Who plays whom on which court, round after round. */
 @Command(
     name = "rotate",
     description = {
-      "Who plays whom on which court, round after round: new partners, new opponents, even matches.",
+      "Who plays whom on which court: new partners, new opponents, even matches, even sit-outs.",
       "The same options give the same rotation."
     },
     footer = {
       "",
       "Players are numbered from 1. With --json: partnerRepeats counts partners (on lanes: those"
-          + " who share a lane) after their first time; opponentExcess counts meetings of opponents"
+          + " who share a lane) after their first time; opponentExcess counts opponents met"
           + " beyond the even share, rounded up; worstDifference is the largest difference of two"
-          + " sides in logits, of partners the mean. A lane is counted from 1, null on a whole court.",
+          + " sides in logits, of partners the mean. Lanes count from 1; null is a whole court.",
       "",
       "Example: rallywright rotate --players 13 --courts 3 --rounds 8 --apart 2-9"
     },
@@ -88,8 +89,7 @@ final class RotateCommand implements Callable<Integer> {
                 new RotateFlags.Pairs(apart, together))
             .wish();
     SearchEffort effort = thorough ? SearchEffort.THOROUGH : SearchEffort.USUAL;
-    RotationAnswer answer =
-        RotationSearch.find(wish, effort, ProgressLine.on(spec.commandLine().getErr()));
+    RotationAnswer answer = RotationSearch.find(wish, effort, SearchWatch.PATIENT);
     if (answer instanceof RotationAnswer.Refused refused) {
       throw new WrongInput(String.join(" ", refused.sentences()));
     }

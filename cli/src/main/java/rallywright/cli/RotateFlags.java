@@ -61,8 +61,7 @@ record RotateFlags(Counts counts, String game, @Nullable String strengths, Pairs
     List<Double> typed = typedStrengths(count);
     List<RotationPlayer> players = new ArrayList<>();
     for (int place = 0; place < count; place++) {
-      players.add(
-          RotationPlayer.of(new PlayerId(String.valueOf(place + 1)), typed.get(place)));
+      players.add(RotationPlayer.of(new PlayerId(String.valueOf(place + 1)), typed.get(place)));
     }
     return players;
   }

@@ -61,8 +61,7 @@ final class RotationLines {
 
   private static String text(RotationMatch match) {
     HeadStart start = match.headStart();
-    String from =
-        start.a() + start.b() == 0 ? "" : " from %d-%d".formatted(start.a(), start.b());
+    String from = start.a() + start.b() == 0 ? "" : " from %d-%d".formatted(start.a(), start.b());
     return listed(match.a(), "+") + " v " + listed(match.b(), "+") + from;
   }
 

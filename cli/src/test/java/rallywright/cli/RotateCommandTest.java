@@ -77,8 +77,7 @@ class RotateCommandTest {
 
   @Test
   void json_ofLanes_hasTwoLanesOnACourt_andUnevenMatchesAHeadStart() {
-    JsonNode answer =
-        json("--players 4 --courts 1 --rounds 3 --game lanes --strengths 2,0,0,-2");
+    JsonNode answer = json("--players 4 --courts 1 --rounds 3 --game lanes --strengths 2,0,0,-2");
     assertThat(answer.at("/rounds/0/matches").size()).isEqualTo(2);
     assertThat(answer.at("/rounds/2/matches/1/lane").asInt()).isEqualTo(2);
     assertThat(answer.get("worstDifference").asDouble()).isEqualTo(4);

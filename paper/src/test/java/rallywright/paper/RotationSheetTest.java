@@ -71,7 +71,9 @@ class RotationSheetTest {
   void lanes_andHeadStarts_standInTheirCells() throws IOException {
     RotationRequest request = SampleRotations.of(RotationGame.LANES, 9, 2, 6);
     try (PrintedPage page = new PrintedPage(RotationSheet.pdf(request, PaperSize.A4))) {
-      assertThat(page.text()).contains("Court 1 left", "Court 2 right", "Sit out").containsPattern("\\+[1-4]");
+      assertThat(page.text())
+          .contains("Court 1 left", "Court 2 right", "Sit out")
+          .containsPattern("\\+[1-4]");
       assertThat(page.text()).contains("starts with 2 points");
       assertInsideTheMargins(page, PaperSize.A4);
     }

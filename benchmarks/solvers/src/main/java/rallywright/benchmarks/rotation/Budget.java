@@ -23,7 +23,7 @@ final class Budget {
     return spent() >= seconds;
   }
 
-  /** Calls once when the budget is used up, from a thread of its own, which ends with the process. */
+  /** Calls once when the budget is used up, from a thread of its own. */
   void whenUsedUp(Runnable stop) {
     Thread watch =
         new Thread(

@@ -50,8 +50,7 @@ public final class RotationBesideSolvers {
     System.out.println("| ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
     own(wish(new Case(8, 4)), new Budget(seconds));
     List<Case> cases =
-        List.of(
-            new Case(8, 7), new Case(12, 8), new Case(16, 8), new Case(24, 8), new Case(32, 8));
+        List.of(new Case(8, 7), new Case(12, 8), new Case(16, 8), new Case(24, 8), new Case(32, 8));
     for (Case each : cases) {
       row(each, seconds);
     }
@@ -70,10 +69,10 @@ public final class RotationBesideSolvers {
     cells.add(measured(wish, seconds, budget -> Optional.of(own(wish, budget))));
     for (double budget : new double[] {seconds, MANY * seconds}) {
       cells.add(measured(wish, budget, given -> CpSatRotation.solve(wish, given)));
-      cells.add(
-          measured(wish, budget, given -> Optional.of(TimefoldRotation.solve(wish, given))));
+      cells.add(measured(wish, budget, given -> Optional.of(TimefoldRotation.solve(wish, given))));
     }
-    System.out.printf("| %d | %d | %s |%n", each.players(), each.rounds(), String.join(" | ", cells));
+    System.out.printf(
+        "| %d | %d | %s |%n", each.players(), each.rounds(), String.join(" | ", cells));
   }
 
   private static String measured(
@@ -94,8 +93,7 @@ public final class RotationBesideSolvers {
         RotationSearch.find(
             wish,
             new SearchEffort(4, 3_000_000),
-            progress ->
-                budget.isUsedUp() ? SearchWatch.Verdict.STOP : SearchWatch.Verdict.GO_ON);
+            progress -> budget.isUsedUp() ? SearchWatch.Verdict.STOP : SearchWatch.Verdict.GO_ON);
     return ((RotationAnswer.Found) answer).schedule().rounds();
   }
 
@@ -108,8 +106,7 @@ public final class RotationBesideSolvers {
     SplittableRandom dice = new SplittableRandom(count);
     List<RotationPlayer> players = new ArrayList<>();
     for (int place = 0; place < count; place++) {
-      players.add(
-          RotationPlayer.of(new PlayerId("p" + place), 3 * (dice.nextDouble() - 0.5)));
+      players.add(RotationPlayer.of(new PlayerId("p" + place), 3 * (dice.nextDouble() - 0.5)));
     }
     return players;
   }
