@@ -38,6 +38,15 @@ public final class Tables {
     return millilogits;
   }
 
+  /**
+   * Who can sit anywhere.
+   *
+   * @return the places of the players in the list, from 0
+   */
+  public List<Integer> getPlayers() {
+    return players;
+  }
+
   List<Seat> seats() {
     return seats;
   }
