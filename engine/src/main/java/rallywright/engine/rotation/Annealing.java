@@ -40,11 +40,16 @@ final class Annealing {
   /** Where the temperature starts and ends, in thousandths of a point of the cost. */
   record Cooling(double hot, double cold) {
 
-    /** From a start that is worth nothing. */
+    /** From a start that is worth nothing, where repeated partners must be sorted out. */
     static final Cooling FROM_ANYWHERE = new Cooling(500_000, 12_000);
 
+    /**
+     * From a start that is worth nothing, where new partners come easily and balance is at stake.
+     */
+    static final Cooling FINE = new Cooling(100_000, 1_000);
+
     /** From a design that is nearly right. */
-    static final Cooling FROM_A_DESIGN = new Cooling(60_000, 8_000);
+    static final Cooling FROM_A_DESIGN = new Cooling(60_000, 2_000);
   }
 
   Annealing(RotationProblem problem, int[][] start, SplittableRandom dice) {

@@ -14,11 +14,11 @@ import rallywright.engine.odds.FairGame.HeadStart;
  * together, new partners (mates of a lane), new opponents and even matches. The first is never
  * given up for another.
  *
- * <p>For the maintainer: a portfolio of runs. Where a whist design fits, the first runs start from
- * it, its labels given to players so that matches are even; the others start from the bench queue.
- * All runs anneal, and the best result is kept. A run ends early when the counting bound is
- * reached. Moves are counted, not seconds: the same wish gives the same rotation unless the watch
- * stops it.
+ * <p>For the maintainer: a portfolio of runs. Where a whist design fits, every third run starts
+ * from it, its labels given to players so that matches are even; the others start from the bench
+ * All runs anneal, some from a high and some from a low temperature, and the best result is kept. A
+ * run ends early when the counting bound is reached. Moves are counted, not seconds: the same wish
+ * gives the same rotation unless the watch stops it.
  */
 public final class RotationSearch {
 
@@ -84,7 +84,7 @@ public final class RotationSearch {
     Optional<WhistStart> whist = WhistStart.of(problem);
     for (int run = 0; run < effort.runs(); run++) {
       SplittableRandom own = dice.split();
-      boolean fromDesign = whist.isPresent() && run % 2 == 0;
+      boolean fromDesign = whist.isPresent() && run % 3 == 0;
       int[][] start =
           fromDesign
               ? whist.get().lines(own, effort.moves())
@@ -94,7 +94,7 @@ public final class RotationSearch {
       boolean free =
           annealing.run(
               effort.moves(),
-              fromDesign ? Annealing.Cooling.FROM_A_DESIGN : Annealing.Cooling.FROM_ANYWHERE,
+              cooling(run, fromDesign),
               moves -> {
                 keep(annealing);
                 return goesOn(before + (double) moves / effort.moves());
@@ -104,6 +104,15 @@ public final class RotationSearch {
         return;
       }
     }
+  }
+
+  private Annealing.Cooling cooling(int run, boolean fromDesign) {
+    if (fromDesign) {
+      return Annealing.Cooling.FROM_A_DESIGN;
+    }
+    return run % 3 == 2 && problem.hasStrengths()
+        ? Annealing.Cooling.FINE
+        : Annealing.Cooling.FROM_ANYWHERE;
   }
 
   private void keep(Annealing annealing) {

@@ -92,7 +92,7 @@ public final class RotationBesideSolvers {
     RotationAnswer answer =
         RotationSearch.find(
             wish,
-            new SearchEffort(4, 3_000_000),
+            new SearchEffort(6, 4_000_000),
             progress -> budget.isUsedUp() ? SearchWatch.Verdict.STOP : SearchWatch.Verdict.GO_ON);
     return ((RotationAnswer.Found) answer).schedule().rounds();
   }
