@@ -21,13 +21,13 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "FILE is an object: play (doubles or half-court), a and b (lists of one or two players, each"
-          + " {\"name\": \"Ada\", \"skills\": {\"drop\": -0.4}}; a skill that is missing is 0; the"
-          + " first of a pair starts on the right), stages (optional, for each stage to change"
-          + " {\"serverWins\": 0.05, \"receiverWins\": 0.16, \"again\": 0}: chances between equals),"
-          + " endings (optional, noted endings of a's rallies: {\"server\": \"a\", \"stage\":"
-          + " \"third-shot\", \"winner\": \"b\"}) and clubEndings (the same of other rallies, from"
-          + " which the stages are learned). The stages: serve, return, third-shot, transition,"
-          + " net-exchange.",
+          + " {\"name\": \"Ada\", \"skills\": {\"drop\": -0.4}}; a skill that is missing is 0;"
+          + " the first of a pair starts on the right), stages (optional, for each stage to change"
+          + " {\"serverWins\": 0.05, \"receiverWins\": 0.16, \"again\": 0}: chances between"
+          + " equals), endings (optional, noted endings of a's rallies: {\"server\": \"a\","
+          + " \"stage\": \"third-shot\", \"winner\": \"b\"}) and clubEndings (the same of other"
+          + " rallies, from which the stages are learned). The stages: serve, return, third-shot,"
+          + " transition, net-exchange.",
       "",
       "Example: rallywright point --skills drop=-0.4,dink=0.3 --against 0.1"
     },

@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
       OddsCommand.class,
       PlanCommand.class,
       PointCommand.class,
+      RotateCommand.class,
       VersionCommand.class,
       GenerateCompletion.class
     })

@@ -50,7 +50,7 @@ class SeatSwapTest {
                 assertThat(block.sitting()).allSatisfy(turn -> assertThat(turn).contains(LATE)));
     assertThat(editor().check(plan).brokenRules())
         .extracting(PlanCheck.BrokenRule::rule)
-        .doesNotContain("everyone once");
+        .doesNotContain(PlanRule.EVERYONE_ONCE);
   }
 
   @Test

@@ -24,6 +24,7 @@ import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanKnowledge;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.SearchWatch;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionPlanner;
 import rallywright.engine.plan.SessionWish;
@@ -145,8 +146,8 @@ final class DemoHistory {
     int courts = present.size() > 8 ? 3 : 2;
     SessionWish wish = SessionWish.of(MINUTES, courts);
     PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
-    PlanAnswer answer =
-        SessionPlanner.plan(new PlanProblem(attendees, catalogue.drills(), wish, knowledge));
+    PlanProblem problem = new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
+    PlanAnswer answer = SessionPlanner.plan(problem, afterOneRound -> SearchWatch.Verdict.STOP);
     if (answer instanceof PlanAnswer.Planned found) {
       return new Session(
           new SessionId(ids.next()),

@@ -58,10 +58,17 @@ final class NewSessionPages {
             .with("start", "18:00")
             .with("minutes", "90")
             .with("courts", "1")
-            .with("coverage", "FULL")
+            .with("coverage", "NEEDS".equals(request.getParameter("coverage")) ? "NEEDS" : "FULL")
             .with("group", group)
             .with("who", ticked);
-    return show(form, List.of(), request, model);
+    return show(inFront(request).shownIn(form), List.of(), request, model);
+  }
+
+  /** What a week of a season puts in front, if the page was reached from there. */
+  private static MoreWishes inFront(HttpServletRequest request) {
+    FormReader in = FormReader.of(request);
+    MoreWishes wishes = MoreWishes.read(in);
+    return in.failed() ? MoreWishes.NONE : wishes;
   }
 
   @PostMapping("/sessions/new")

@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanCheck;
@@ -23,6 +24,7 @@ import rallywright.engine.plan.PlanEdit;
 import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.SessionPlanner;
+import rallywright.engine.plan.WhyNot;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
@@ -182,9 +184,20 @@ final class PlanPages {
     model.addAttribute("who", open.names().listed(session.plan().present()));
     model.addAttribute("when", DayWords.of(session));
     model.addAttribute("templates", store.sessions().templates().keySet());
+    model.addAttribute("drills", WishChoices.drills());
+    String asked = request.getParameter("why") == null ? "" : request.getParameter("why");
+    model.addAttribute("asked", asked);
+    model.addAttribute("why", why(session, asked));
     String block = request.getParameter("block") == null ? "" : request.getParameter("block");
     model.addAttribute("board", board(open, new PlanBoard.Problem(problem, block)));
     return isPart(request) ? "plan/board" : "plan/page";
+  }
+
+  /** Why a drill is not in the plan, or an empty text where nobody asked. */
+  private String why(Session session, String drill) {
+    return !WishChoices.drills().containsKey(drill)
+        ? ""
+        : WhyNot.of(desk.problem(session)).about(session.plan(), new DrillKey(drill)).sentence();
   }
 
   private PlanBoard board(OpenSession open, PlanBoard.Problem problem) {

@@ -25,6 +25,7 @@ import rallywright.engine.club.Venue;
 import rallywright.engine.club.VenueId;
 import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.web.page.AllowedNumber;
 import rallywright.web.page.FormReader;
@@ -40,6 +41,9 @@ final class WishForm {
           "Maybe 90.");
   private static final AllowedNumber COURTS =
       new AllowedNumber("The number of courts", 1, Venue.MOST_COURTS, "Maybe 1.");
+
+  /** What stands for the last session among the templates; no template is named like this. */
+  private static final String LAST = "(last session)";
 
   private final ClubStore store;
   private final Set<PlayerId> also;
@@ -71,6 +75,7 @@ final class WishForm {
       int minutes,
       int courts,
       Coverage coverage,
+      MoreWishes more,
       Optional<SessionPlan> template) {}
 
   /** Everybody who can be chosen, by name. */
@@ -107,6 +112,7 @@ final class WishForm {
   Map<String, String> templates() {
     Map<String, String> names = new LinkedHashMap<>();
     names.put("", "a fresh plan");
+    last().ifPresent(last -> names.put(LAST, "the drills of the last session"));
     store.sessions().templates().keySet().forEach(name -> names.put(name, name));
     return names;
   }
@@ -127,6 +133,7 @@ final class WishForm {
               + (present.size() + walkIns.size())
               + " will be there. Maybe tick who comes, or add a walk-in by name.");
     }
+    MoreWishes more = MoreWishes.read(in);
     Optional<SessionPlan> template = template(in);
     refuseUnknown(in, "venue", "The venue", venues());
     refuseUnknown(in, "group", "The group", groups());
@@ -134,7 +141,7 @@ final class WishForm {
       return null;
     }
     return new Wished(
-        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage,
+        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage, more,
         template);
   }
 
@@ -227,10 +234,18 @@ final class WishForm {
     return name.strip().toLowerCase(Locale.ROOT);
   }
 
+  /** The newest session that was planned or played. */
+  private Optional<SessionPlan> last() {
+    return store.sessions().all().stream().findFirst().map(Session::plan);
+  }
+
   private Optional<SessionPlan> template(FormReader in) {
     String name = in.raw("template");
     if (name.isEmpty()) {
       return Optional.empty();
+    }
+    if (name.equals(LAST)) {
+      return last();
     }
     Optional<SessionPlan> found = Optional.ofNullable(store.sessions().templates().get(name));
     if (found.isEmpty()) {

@@ -80,16 +80,20 @@ final class WishPages {
   }
 
   private Form asPlanned(Session session) {
-    return Form.empty()
-        .with("name", session.name())
-        .with("date", session.date().toString())
-        .with("start", session.start().toString())
-        .with("minutes", String.valueOf(session.plan().minutes()))
-        .with("courts", String.valueOf(session.plan().courts()))
-        .with("coverage", desk.wish(session).coverage().name())
-        .with("venue", session.venue() == null ? "" : session.venue().value())
-        .with("group", session.group() == null ? "" : session.group().value())
-        .with("who", session.plan().present().stream().map(PlayerId::value).toArray(String[]::new));
+    Form form =
+        Form.empty()
+            .with("name", session.name())
+            .with("date", session.date().toString())
+            .with("start", session.start().toString())
+            .with("minutes", String.valueOf(session.plan().minutes()))
+            .with("courts", String.valueOf(session.plan().courts()))
+            .with("coverage", desk.wish(session).coverage().name())
+            .with("venue", session.venue() == null ? "" : session.venue().value())
+            .with("group", session.group() == null ? "" : session.group().value())
+            .with(
+                "who",
+                session.plan().present().stream().map(PlayerId::value).toArray(String[]::new));
+    return desk.more(session).shownIn(form);
   }
 
   private WishForm wishes(OpenSession open) {

@@ -76,15 +76,18 @@ final class WishPlanner {
         && wished.minutes() == before.minutes()
         && wished.courts() == before.courts()
         && wished.coverage() == before.coverage()
+        && wished.more().equals(desk.more(session))
         && new HashSet<>(wished.present()).equals(new HashSet<>(session.plan().present()));
   }
 
   private Outcome planned(WishForm.Wished wished, SessionId id, Optional<OpenSession> before) {
     SessionWish wish =
-        SessionWish.of(wished.minutes(), wished.courts()).withCoverage(wished.coverage());
+        SessionWish.of(wished.minutes(), wished.courts())
+            .withCoverage(wished.coverage())
+            .withRequests(wished.more().requests());
     List<PlayerId> present = new ArrayList<>(wished.present());
     wished.walkIns().forEach(player -> present.add(player.id()));
-    PlanProblem problem = desk.problem(present, wished.walkIns(), wish);
+    PlanProblem problem = desk.problem(present, wished.walkIns(), wish, wished.more());
     PlanAnswer answer =
         before
             .map(open -> SessionPlanner.planAnew(problem, open.plan()))
@@ -117,7 +120,7 @@ final class WishPlanner {
             plan,
             before == null ? Session.State.PLANNED : before.session().state());
     store.sessions().save(session);
-    desk.keepCoverage(session, wished.coverage());
+    desk.keepWish(session, wished.coverage(), wished.more());
     return new Outcome(id.value(), List.of(), made);
   }
 

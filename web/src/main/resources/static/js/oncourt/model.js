@@ -36,7 +36,7 @@ import { at, isSideOut } from './score.js';
 /**
  * @typedef {object} BlockPlan
  * @property {string} id
- * @property {'WARM_UP'|'DRILL'|'FULL_GAME'|'YARDSTICK'|'BREAK'} kind
+ * @property {'WARM_UP'|'DRILL'|'TOGETHER'|'FULL_GAME'|'YARDSTICK'|'BREAK'} kind
  * @property {string} title
  * @property {string} rule
  * @property {string[]} cues

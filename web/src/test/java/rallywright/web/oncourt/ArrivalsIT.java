@@ -129,15 +129,15 @@ class ArrivalsIT {
 
   @Test
   void session_takesNoMoreThanItCanPlan() {
-    int places = 12 - plan().present().size();
+    int places = 40 - plan().present().size();
     for (int i = 0; i < places; i++) {
       assertThat(arrive(phone, UUID.randomUUID().toString(), "Guest " + i).statusCode())
           .isEqualTo(200);
     }
     HttpResponse<String> full = arrive(phone, UUID.randomUUID().toString(), "One more");
     assertThat(full.statusCode()).isEqualTo(422);
-    assertThat(full.body()).contains("12 are there already");
-    assertThat(plan().present()).hasSize(12);
+    assertThat(full.body()).contains("40 are there already");
+    assertThat(plan().present()).hasSize(40);
   }
 
   @Test
