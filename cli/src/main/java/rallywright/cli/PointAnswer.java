@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import rallywright.cli.PointQuestion.Named;
 import rallywright.cli.PointQuestion.Noted;
 import rallywright.engine.drill.Skill;
@@ -193,7 +194,11 @@ final class PointAnswer {
     lines.add("What a small step (0.2) is worth, in games in 100 against an even side:");
     for (Map<String, Object> row : worth()) {
       lines.add(
-          text("  %-10s %-16s %4.1f", row.get("player"), row.get("skill"), row.get("gamesIn100")));
+          text(
+              "  %-10s %-16s %4.1f",
+              Objects.requireNonNull(row.get("player")),
+              Objects.requireNonNull(row.get("skill")),
+              Objects.requireNonNull(row.get("gamesIn100"))));
     }
     if (!question.endings().isEmpty()) {
       lines.add(

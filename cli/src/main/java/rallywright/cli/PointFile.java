@@ -20,6 +20,8 @@ import rallywright.engine.score.Side;
 /** Players, stages and noted endings as a JSON file. */
 final class PointFile {
 
+  private static final List<Skill> EVERY_SKILL = List.of(Skill.values());
+  private static final List<Stage> EVERY_STAGE = List.of(Stage.values());
   private static final List<String> SKILLS =
       Arrays.stream(Skill.values()).map(PointQuestion::nameOf).toList();
   private static final List<String> STAGES =
@@ -58,7 +60,7 @@ final class PointFile {
         double most = SkillProfile.LARGEST_LOGIT;
         profile =
             profile.with(
-                Skill.values()[SKILLS.indexOf(skill.getKey())],
+                EVERY_SKILL.get(SKILLS.indexOf(skill.getKey())),
                 skill.getValue().number(-most, most));
       }
       players.add(new Named(player.field("name").text(), profile));
@@ -71,7 +73,7 @@ final class PointFile {
     Map<String, JsonField> given =
         root.optional("stages").map(each -> each.fields(STAGES)).orElse(Map.of());
     for (Map.Entry<String, JsonField> each : given.entrySet()) {
-      Stage stage = Stage.values()[STAGES.indexOf(each.getKey())];
+      Stage stage = EVERY_STAGE.get(STAGES.indexOf(each.getKey()));
       stages = stages.with(stage, contest(each.getValue(), first.of(stage)));
     }
     return stages;
@@ -103,7 +105,7 @@ final class PointFile {
     List<Noted> endings = new ArrayList<>();
     for (JsonField ending : root.list(name)) {
       ending.fields(List.of("server", "stage", "winner"));
-      Stage stage = Stage.values()[STAGES.indexOf(ending.field("stage").oneOf(STAGES))];
+      Stage stage = EVERY_STAGE.get(STAGES.indexOf(ending.field("stage").oneOf(STAGES)));
       endings.add(new Noted(side(ending, "server"), stage, side(ending, "winner")));
     }
     return endings;
