@@ -45,9 +45,9 @@ public record PartnerLine(
     return chance
         + String.format(
             Locale.ROOT,
-            "; their strengths %s: %.0f games in 100 %s than their mean.",
+            "; their strengths %s: %s %s in 100 than their mean.",
             gain > 0 ? "fill each other's gaps" : "overlap",
-            Math.abs(gain),
+            Math.round(Math.abs(gain)) == 1 ? "1 game" : Math.round(Math.abs(gain)) + " games",
             gain > 0 ? "more" : "fewer");
   }
 }

@@ -29,6 +29,10 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
   private static final int MOST_RALLIES = 300;
 
   private static final double NOTED = 0.5;
+
+  /** Whole points are watched more closely than drills. */
+  private static final double NOTED_OF_POINTS = 0.9;
+
   private static final double ERRORS = 0.6;
 
   /** Keeps copies. */
@@ -50,6 +54,7 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
   public static SimulatedGame play(
       ClubTruth truth, Drill drill, PlannedGame game, GameFormat format, RandomGenerator random) {
     DrillForm.Scored scored = drill.scored().orElseThrow();
+    double noted = scored.serving() == Serving.FEED ? NOTED : NOTED_OF_POINTS;
     TrueStages stages = TrueStages.of(truth.skills(), scored, game);
     List<Rally> rallies = new ArrayList<>();
     List<Double> seconds = new ArrayList<>();
@@ -59,7 +64,7 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
       Side server = state.serve().side();
       Side winner = random.nextDouble() < truth.chanceOfA(drill, game, server) ? Side.A : Side.B;
       Rally rally = Rally.wonBy(winner);
-      if (random.nextDouble() < NOTED) {
+      if (random.nextDouble() < noted) {
         rally =
             rally.withEnding(
                 ending(

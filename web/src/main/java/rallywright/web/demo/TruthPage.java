@@ -58,38 +58,26 @@ public final class TruthPage {
 
   private static String players(TruthCheck demo) {
     StringBuilder table = new StringBuilder();
-    for (OfPlayer each : demo.players()) {
-      table.append(
-          String.format(
-              Locale.ROOT,
-              "| %s | %d of %d | %d of %d | %s | %s | %s | %d of %d | %s |%n",
-              each.name(),
-              each.covered(),
-              SKILLS,
-              each.moved(),
-              SKILLS,
-              right(outcomes(each.claims(), Way.ROSE)),
-              right(outcomes(each.claims(), Way.FELL)),
-              stated(each.claims()),
-              each.needs(),
-              TruthCheck.NEEDS,
-              right(each.behind())));
-    }
-    table.append(
-        String.format(
-            Locale.ROOT,
-            "| **All twelve** | %d of %d | %d of %d | %s | %s | %s | %d of %d | %s |%n",
-            covered(List.of(demo)),
-            SKILLS * demo.players().size(),
-            moved(List.of(demo)),
-            SKILLS * demo.players().size(),
-            right(outcomes(demo.claims(), Way.ROSE)),
-            right(outcomes(demo.claims(), Way.FELL)),
-            stated(demo.claims()),
-            needs(List.of(demo)),
-            TruthCheck.NEEDS * demo.players().size(),
-            right(behind(List.of(demo)))));
-    return table.toString();
+    demo.players().forEach(each -> table.append(row(each.name(), List.of(each))));
+    return table.append(row("**All twelve**", demo.players())).toString();
+  }
+
+  private static String row(String name, List<OfPlayer> players) {
+    List<Claim> claims = players.stream().flatMap(each -> each.claims().stream()).toList();
+    int skills = SKILLS * players.size();
+    return "| %s | %d of %d | %d of %d | %s | %s | %s | %d of %d | %s |%n"
+        .formatted(
+            name,
+            players.stream().mapToInt(OfPlayer::covered).sum(),
+            skills,
+            players.stream().mapToInt(OfPlayer::moved).sum(),
+            skills,
+            right(outcomes(claims, Way.ROSE)),
+            right(outcomes(claims, Way.FELL)),
+            stated(claims),
+            players.stream().mapToInt(OfPlayer::needs).sum(),
+            TruthCheck.NEEDS * players.size(),
+            right(players.stream().flatMap(each -> each.behind().stream()).toList()));
   }
 
   private static String pooled(List<TruthCheck> clubs) {
@@ -100,9 +88,10 @@ public final class TruthPage {
         """
         - Skills inside their 80 %% interval: %s.
         - Changes since a player's first week inside their 80 %% interval: %s.
-        - Of the three needs named for each player, among the three true ones: %s. Names drawn from a
-          hat would be right in 27 of 100.
-        - Skills said to be behind the others that truly are: %s. A coin would be right in 50 of 100.
+        - Of the three needs named for each player, among the three true ones: %s. Names drawn from
+          a hat would be right in 27 of 100.
+        - Skills said to be behind the others that truly are: %s. A coin would be right in 50 of
+          100.
 
         | Stated chance of a change | Changes named | Mean stated chance | True |
         | --- | --- | --- | --- |
@@ -195,17 +184,17 @@ public final class TruthPage {
       """
       # The demo beside the truth
 
-      The demo club is invented, so what its players can really do is known: it was drawn before the
-      first session, and every score was played from it. This page holds what the tool says after ten
-      weeks against that truth. It is written by a command and not by hand:
+      The demo club is invented, so what its players can really do is known: it was drawn before
+      the first session, and every score was played from it. This page holds what the tool says
+      after ten weeks against that truth. It is written by a command and not by hand:
 
           benchmarks/demo-truth
 
       ## The demo club
 
-      Twelve players, ten Tuesdays and six Fridays, read on the day after the last session. "Rose" and
-      "Fell" are named from a chance of 8 in 10 on; "behind" is the reason of a need that a skill
-      stands behind what level and other skills lead one to expect.
+      Twelve players, ten Tuesdays and six Fridays, read on the day after the last session. "Rose"
+      and "Fell" are named from a chance of 8 in 10 on; "Behind" is the reason of a need that a
+      skill stands behind what level and other skills lead one to expect.
 
       | Player | Skills in their 80 % interval | Changes in theirs | "Rose", true | "Fell", true | \
       Mean stated chance | Needs named right | "Behind", true |
@@ -215,8 +204,8 @@ public final class TruthPage {
   private static final String BETWEEN =
       """
 
-      A change is named when its chance is at least 8 in 10, a rise or a fall, from the player's first
-      week to today, in skills with enough rallies. By the chance that was stated with it:
+      A change is named when its chance is at least 8 in 10, a rise or a fall, from the player's
+      first week to today, in skills with enough rallies. By the chance that was stated with it:
 
       | Stated chance of a change | Changes named | Mean stated chance | True |
       | --- | --- | --- | --- |
@@ -237,13 +226,13 @@ public final class TruthPage {
 
       ## What this cannot say
 
-      - The truth is drawn from the model's own beliefs (how far players of a level differ, how far a
-        skill wanders), so this page shows that the reading is honest if those beliefs hold. It does
-        not show that they hold for real players.
-      - Practice works more simply in the truth than in the model: every minute of a skill brings the
-        same, whatever the drill.
-      - "Needs named right" compares with the same rule fed with the true skills. It does not show that
-        the rule is a good one.
+      - The truth is drawn from what the model believes before any score (how far players of a
+        level differ, how far a skill wanders), so this page shows that the reading is honest if
+        those beliefs hold. It does not show that they hold for real players.
+      - Practice works more simply in the truth than in the model: every minute of a skill brings
+        the same, whatever the drill.
+      - "Needs named right" compares with the same rule fed with the true skills. It does not show
+        that the rule is a good one.
       - Most rises in ten weeks are smaller than what ten weeks of scores can show. Few changes are
         named, and that is how it should be.
       """;

@@ -20,6 +20,15 @@ final class MethodPages {
 
   private static final String ASSUMED = "An assumption of this project, no evidence.";
 
+  private static final String LEVEL = "How far players of one level differ in all skills together";
+  private static final String GROUP = "How far a group of skills departs from its player";
+  private static final String SINGLE = "How far a single skill departs from its group";
+  private static final String WEEK = "How far a skill wanders in one week";
+  private static final String STEP = "What half a step of level is worth";
+  private static final String EFFECTS =
+      "How far a role's advantage, or a yardstick's difficulty, may lie from what is assumed";
+  private static final String GAINS = "How far drills may differ in what a minute brings";
+
   private final ClubReadings readings;
   private final PageFrames frames;
 
@@ -39,57 +48,36 @@ final class MethodPages {
   /** The present values. */
   List<ModelValue> values() {
     ClubTuning.Tuned tuned = readings.now().tuning();
-    String source =
-        tuned.basis() == ClubTuning.Basis.OWN_SCORES
-            ? String.format(
-                Locale.ROOT,
-                "Learned from this club's own %.0f rallies, held near the usual value.",
-                tuned.rallies())
-            : String.format(
-                Locale.ROOT,
-                "The usual value, %s: this club has %.0f rallies so far, and from %d on its own"
-                    + " scores are asked.",
-                "an assumption of this project",
-                tuned.rallies(),
-                ClubTuning.ENOUGH_RALLIES);
+    String source = source(tuned);
     SkillPrior prior = tuned.values().prior();
     SkillPrior usual = SkillPrior.DEFAULT;
     List<ModelValue> values = new ArrayList<>();
-    values.add(
-        step(
-            "How far players of one level differ in all skills together",
-            source,
-            prior.levelSd(),
-            usual.levelSd()));
-    values.add(
-        step(
-            "How far a group of skills departs from its player",
-            source,
-            prior.groupSd(),
-            usual.groupSd()));
-    values.add(
-        step(
-            "How far a single skill departs from its group",
-            source,
-            prior.skillSd(),
-            usual.skillSd()));
-    values.add(
-        step("How far a skill wanders in one week", source, prior.weeklySd(), usual.weeklySd()));
-    values.add(
-        step("What half a step of level is worth", source, prior.levelStep(), usual.levelStep()));
-    values.add(
-        scale(
-            "How far advantages of roles and difficulties of yardsticks may lie from what"
-                + " is assumed",
-            source,
-            tuned.values().effectScale()));
-    values.add(
-        scale(
-            "How far drills may differ in what a minute brings",
-            source,
-            tuned.values().gainScale()));
+    values.add(step(LEVEL, prior.levelSd(), usual.levelSd(), source));
+    values.add(step(GROUP, prior.groupSd(), usual.groupSd(), source));
+    values.add(step(SINGLE, prior.skillSd(), usual.skillSd(), source));
+    values.add(step(WEEK, prior.weeklySd(), usual.weeklySd(), source));
+    values.add(step(STEP, prior.levelStep(), usual.levelStep(), source));
+    values.add(scale(EFFECTS, tuned.values().effectScale(), source));
+    values.add(scale(GAINS, tuned.values().gainScale(), source));
     values.addAll(fixed());
     return values;
+  }
+
+  private static String source(ClubTuning.Tuned tuned) {
+    return switch (tuned.basis()) {
+      case OWN_SCORES ->
+          String.format(
+              Locale.ROOT,
+              "Learned from this club's own %.0f rallies, held near the usual value.",
+              tuned.rallies());
+      case USUAL_VALUES ->
+          String.format(
+              Locale.ROOT,
+              "The usual value: this club has %.0f rallies so far, and its own scores are asked"
+                  + " from %d on.",
+              tuned.rallies(),
+              ClubTuning.ENOUGH_RALLIES);
+    };
   }
 
   private static List<ModelValue> fixed() {
@@ -109,14 +97,10 @@ final class MethodPages {
   }
 
   /** A step in log odds, told as what it makes of an even rally. */
-  private static ModelValue step(String words, String source, double logits, double usual) {
+  private static ModelValue step(String words, double logits, double usual, String source) {
     return new ModelValue(
         words,
-        String.format(
-            Locale.ROOT,
-            "%.0f rallies in 100 in place of 50 (usual: %.0f)",
-            hundred(logits),
-            hundred(usual)),
+        String.format(Locale.ROOT, "%.0f of 100 (usual: %.0f)", hundred(logits), hundred(usual)),
         source);
   }
 
@@ -124,8 +108,7 @@ final class MethodPages {
     return 100 / (1 + Math.exp(-logits));
   }
 
-  private static ModelValue scale(String words, String source, double times) {
-    return new ModelValue(
-        words, String.format(Locale.ROOT, "%.2f times the usual spread", times), source);
+  private static ModelValue scale(String words, double times, String source) {
+    return new ModelValue(words, String.format(Locale.ROOT, "%.2f times the usual", times), source);
   }
 }

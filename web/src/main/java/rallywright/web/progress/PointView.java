@@ -101,17 +101,17 @@ public record PointView(
             line ->
                 new WorthRow(
                     SkillWords.capital(line.skill().words()),
-                    String.format(
-                        Locale.ROOT,
-                        "%.1f more games won in 100 if it were a small step better; an hour of it"
-                            + " would bring about %.1f.",
-                        line.gamesIn100(),
-                        line.gamesIn100PerHour()),
+                    "A small step better: %s more games won in 100; an hour of it: %s."
+                        .formatted(few(line.gamesIn100()), few(line.gamesIn100PerHour())),
                     String.format(
                         Locale.ROOT,
                         "%.1f",
                         WIDTH * Math.max(0, line.gamesIn100()) / Math.max(1e-9, largest))))
         .toList();
+  }
+
+  private static String few(double games) {
+    return games < 0.05 ? "hardly any" : String.format(Locale.ROOT, "about %.1f", games);
   }
 
   private static PartnerRow partner(PartnerLine line) {

@@ -119,10 +119,10 @@ public record StageCourt(String title, String noted, boolean enough, List<Row> r
   /** Where the bar of a stage lies, in feet from the net: drawn places on the way forward. */
   private static double fromNet(Stage stage) {
     return switch (stage) {
-      case SERVE -> 23.2;
-      case RETURN -> 19.2;
-      case THIRD_SHOT -> 15.2;
-      case TRANSITION -> 11.2;
+      case SERVE -> 24.6;
+      case RETURN -> 20.2;
+      case THIRD_SHOT -> 15.8;
+      case TRANSITION -> 11.4;
       case NET_EXCHANGE -> 5.2;
     };
   }
