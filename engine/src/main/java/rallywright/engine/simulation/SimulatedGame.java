@@ -10,6 +10,7 @@ import rallywright.engine.drill.DrillSide;
 import rallywright.engine.drill.SecondsPrior;
 import rallywright.engine.drill.Serving;
 import rallywright.engine.plan.PlannedGame;
+import rallywright.engine.score.BySide;
 import rallywright.engine.score.Ending;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.GameState;
@@ -69,7 +70,9 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
             rally.withEnding(
                 ending(
                     stages.drawn(server, winner, random),
-                    loserRole(scored, game, server, winner),
+                    new BySide<>(
+                        role(scored, game, server, Side.A), role(scored, game, server, Side.B)),
+                    winner,
                     random));
       }
       clock += drawn(scored.seconds().between(), random);
@@ -95,22 +98,23 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
     return new SimulatedGame(rallies.subList(0, count), seconds.subList(0, count), state);
   }
 
-  private static DrillSide loserRole(
-      DrillForm.Scored scored, PlannedGame game, Side server, Side winner) {
-    Side loser = winner.opponent();
+  /** The task that a side had in a rally. */
+  private static DrillSide role(DrillForm.Scored scored, PlannedGame game, Side server, Side side) {
     DrillSide first = scored.layout().sides().a();
     boolean isFirst =
         scored.serving() != Serving.FEED
-            ? loser == server
-            : (loser == Side.A ? game.a() : game.b()).role() == first.role();
+            ? side == server
+            : (side == Side.A ? game.a() : game.b()).role() == first.role();
     return isFirst ? first : scored.layout().sides().b();
   }
 
+  /** Missed with a stroke of the loser's task, or beaten by one of the winner's. */
   private static Ending ending(
-      Optional<Ending.Stage> stage, DrillSide loser, RandomGenerator random) {
-    List<Ending.Stroke> strokes = List.copyOf(loser.strokes().stream().sorted().toList());
+      Optional<Ending.Stage> stage, BySide<DrillSide> tasks, Side winner, RandomGenerator random) {
     Ending.Manner manner =
         random.nextDouble() < ERRORS ? Ending.Manner.ERROR : Ending.Manner.BEATEN;
+    DrillSide striker = tasks.of(manner == Ending.Manner.ERROR ? winner.opponent() : winner);
+    List<Ending.Stroke> strokes = striker.strokes().stream().sorted().toList();
     Ending.Stroke stroke = strokes.get(random.nextInt(strokes.size()));
     return new Ending(stage, Optional.of(stroke), Optional.of(manner));
   }
