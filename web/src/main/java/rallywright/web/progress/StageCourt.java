@@ -69,7 +69,7 @@ public record StageCourt(String title, String noted, boolean enough, List<Row> r
 
     static Bar of(BreakdownLine line, double down) {
       return new Bar(
-          number(down - BAR / 2 - 0.5),
+          number(down - BAR / 2 - 0.75),
           number(down - BAR / 2),
           number(WIDTH * line.share()),
           number(LEFT + WIDTH * line.low()),
