@@ -65,6 +65,7 @@ class ProgressIT {
     page.navigate(address());
     LocalDate before = date("from");
     String said = changes();
+    page.locator(".timeline").scrollIntoViewIfNeeded();
     BoundingBox box = page.locator("#handle-from .handle-block").boundingBox();
     BoundingBox line = page.locator(".timeline").boundingBox();
     double y = box.y + box.height / 2;
@@ -170,7 +171,8 @@ class ProgressIT {
 
   @Test
   void everyTable_isGivenAsCsv_withHeadingsAndRows() throws IOException {
-    for (String path : List.of("/progress", "/progress/" + player.id().value(), "/progress/method")) {
+    for (String path :
+        List.of("/progress", "/progress/" + player.id().value(), "/progress/method")) {
       page.navigate(program.address() + path);
       List<String> tables = links("a[href*='.csv']");
       assertThat(tables).as(path).isNotEmpty();

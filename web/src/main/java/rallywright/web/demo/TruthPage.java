@@ -88,13 +88,13 @@ public final class TruthPage {
         """
         - Skills inside their 80 %% interval: %s.
         - Changes since a player's first week inside their 80 %% interval: %s.
-        - Of the three needs named for each player, among the three true ones: %s. Names drawn from
-          a hat would be right in 27 of 100.
-        - Skills said to be behind the others that truly are: %s. A coin would be right in 50 of
-          100.
+        - Of the three needs named for each player, among the three true ones: %s.
+          Names drawn from a hat would be right in 27 of 100.
+        - Skills said to be behind the others that truly are: %s.
+          A coin would be right in 50 of 100.
 
-        | Stated chance of a change | Changes named | Mean stated chance | True |
-        | --- | --- | --- | --- |
+        | Stated chance of a change | Changes named | Mean stated chance | True | "Rose" | "Fell" |
+        | --- | --- | --- | --- | --- | --- |
         %s
         """,
         of(covered(clubs), (long) SKILLS * players),
@@ -118,12 +118,14 @@ public final class TruthPage {
       lines.append(
           String.format(
               Locale.ROOT,
-              "| %.0f to %.0f of 100 | %d | %s | %s |%n",
+              "| %.0f to %.0f of 100 | %d | %s | %s | %s | %s |%n",
               100 * from,
               100 * to,
               in.size(),
               stated(in),
-              right(outcomes(in))));
+              right(outcomes(in)),
+              right(outcomes(in, Way.ROSE)),
+              right(outcomes(in, Way.FELL))));
     }
     return lines.toString();
   }
@@ -207,8 +209,8 @@ public final class TruthPage {
       A change is named when its chance is at least 8 in 10, a rise or a fall, from the player's
       first week to today, in skills with enough rallies. By the chance that was stated with it:
 
-      | Stated chance of a change | Changes named | Mean stated chance | True |
-      | --- | --- | --- | --- |
+      | Stated chance of a change | Changes named | Mean stated chance | True | "Rose" | "Fell" |
+      | --- | --- | --- | --- | --- | --- |
       %s
       """;
 
