@@ -58,7 +58,9 @@ final class BigClub {
       contests.add(contest(drill, advantages));
     }
     effects =
-        advantages.stream().mapToDouble(each -> each.mean() + 0.4 * random.nextGaussian()).toArray();
+        advantages.stream()
+            .mapToDouble(each -> each.mean() + 0.4 * random.nextGaussian())
+            .toArray();
     List<Entrant> entrants = new ArrayList<>();
     skills = new double[size.players][SKILLS];
     for (int player = 0; player < size.players; player++) {
@@ -83,8 +85,7 @@ final class BigClub {
       return Contest.even(first);
     }
     advantages.add(new SharedEffect("advantage of drill " + drill, -0.5, 0.4));
-    return new Contest(
-        first, weights(), Contest.Roles.BY_SIDE, List.of(advantages.size() - 1));
+    return new Contest(first, weights(), Contest.Roles.BY_SIDE, List.of(advantages.size() - 1));
   }
 
   private Weights weights() {
@@ -124,7 +125,10 @@ final class BigClub {
       return evidence;
     }
     double games =
-        size.rallies / (double) RALLIES_OF_A_GAME / size.weeks * groups.get(group).size()
+        size.rallies
+            / (double) RALLIES_OF_A_GAME
+            / size.weeks
+            * groups.get(group).size()
             / size.players;
     double[][] minutes = new double[size.players][DRILLS];
     for (int game = 0; game < Math.round(games); game++) {

@@ -96,8 +96,7 @@ public final class SkillOverTime {
   }
 
   private static void updates() {
-    BigClub club =
-        new BigClub(new BigClub.Size(LARGEST_CLUB, WEEKS, LARGEST_RALLIES, GUESTS), 1);
+    BigClub club = new BigClub(new BigClub.Size(LARGEST_CLUB, WEEKS, LARGEST_RALLIES, GUESTS), 1);
     List<Evidence> season = club.season();
     Timed<Posterior> fit = Timed.of(() -> read(fitted(club, season), club, 0));
     System.out.println(row(club, season, fit));
@@ -107,8 +106,7 @@ public final class SkillOverTime {
     for (int i = 0; i < SESSIONS; i++) {
       int group = i;
       List<Evidence> session = club.session(group, WEEKS);
-      Timed<Posterior> update =
-          Timed.of(() -> read(model.plus(fit.result, session), club, group));
+      Timed<Posterior> update = Timed.of(() -> read(model.plus(fit.result, session), club, group));
       processor[i] = update.processor;
       wall[i] = update.wall;
     }

@@ -42,6 +42,28 @@ final class Curvature {
         .orElseThrow(() -> new IllegalStateException("The prior must have a density."));
   }
 
+  /**
+   * Factors anew those groups that moved, in an update.
+   *
+   * @param moved for each group whether it moved so far that its curvature changed
+   */
+  Curvature refreshed(Point x, boolean[] moved, Outside outside) {
+    Summary[] resting = new Summary[factors.length];
+    for (int part = 0; part < factors.length; part++) {
+      if (!moved[part]) {
+        resting[part] =
+            assembly.rests(part)
+                ? assembly.resting(part)
+                : Summary.ofRemainder(factors[part].remainder());
+      }
+    }
+    Curvature fresh = of(assembly.withResting(resting), x, factors, outside);
+    for (int part = 0; part < factors.length; part++) {
+      fresh.curves[part] = moved[part] ? fresh.curves[part] : curves[part];
+    }
+    return new Curvature(assembly, fresh.factors, fresh.curves, fresh.crossCurves, fresh.schur);
+  }
+
   private static Optional<Curvature> tried(
       Assembly assembly, Point x, Term.Bend bend, BlockCholesky[] kept, Outside outside) {
     Likelihood.Curve[] crossCurves =

@@ -25,7 +25,13 @@ final class LaplaceFit {
   private static final double SMALLEST_STEP = 1e-9;
 
   /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
-  private static final double SMALL_STEP = 1e-5;
+  private static final double SMALL_STEP = 1e-3;
+
+  /** A move, in logits, that changes the information of a rally by a few hundredths at most. */
+  private static final double NOTICEABLE = 0.05;
+
+  /** In an update the slope may fall more slowly before anything is factored anew. */
+  private static final double QUICK_ENOUGH = 0.5;
 
   /** Beyond this many steps something is wrong with the evidence; ten are usual. */
   private static final int MOST_STEPS = 200;
@@ -55,6 +61,7 @@ final class LaplaceFit {
   private final Outside outside;
 
   private Point mode;
+  private Point factoredAt;
   private double logPosterior;
   private Point gradient;
   private Curvature curvature;
@@ -66,6 +73,7 @@ final class LaplaceFit {
     this.kept = kept;
     this.outside = outside;
     mode = start;
+    factoredAt = start;
     gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
     curvature = factored();
@@ -74,6 +82,7 @@ final class LaplaceFit {
   private LaplaceFit(LaplaceFit fit, Assembly assembly, Point mode) {
     this.assembly = assembly;
     this.mode = mode;
+    factoredAt = fit.factoredAt;
     kept = fit.kept;
     outside = fit.outside;
     curvature = fit.curvature;
@@ -109,8 +118,7 @@ final class LaplaceFit {
             : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < enough) {
-        fit.curvature.release();
-        fit.curvature = fit.factored();
+        fit.refresh();
         return fit;
       }
     }
@@ -129,7 +137,8 @@ final class LaplaceFit {
   /** One Newton step; returns its length in posterior SDs along its direction. */
   private double advance() {
     Point direction = direction();
-    if (!(direction.dot(gradient) < QUICK * slopeBefore)) {
+    double quick = assembly.anyRests() ? QUICK_ENOUGH : QUICK;
+    if (!(direction.dot(gradient) < quick * slopeBefore)) {
       curvature.release();
       curvature = factored();
       direction = direction();
@@ -143,8 +152,35 @@ final class LaplaceFit {
     return scale * Math.sqrt(Math.max(0, slope));
   }
 
+  /** Factors at the mode; in an update only those groups that moved noticeably. */
+  private void refresh() {
+    if (!assembly.anyRests()) {
+      curvature.release();
+      curvature = factored();
+      return;
+    }
+    boolean[] moved = new boolean[assembly.parts()];
+    boolean any = false;
+    for (int part = 0; part < moved.length; part++) {
+      moved[part] = !assembly.rests(part) && farthest(part) > NOTICEABLE;
+      any |= moved[part];
+    }
+    if (any) {
+      curvature = curvature.refreshed(mode, moved, outside);
+    }
+  }
+
+  private double farthest(int part) {
+    double farthest = 0;
+    for (int i = 0; i < mode.own(part).length; i++) {
+      farthest = Math.max(farthest, Math.abs(mode.own(part)[i] - factoredAt.own(part)[i]));
+    }
+    return farthest;
+  }
+
+  /** In an update the factor alone does: what guests add is small, and the slope is exact. */
   private Point direction() {
-    return assembly.cross().isEmpty()
+    return assembly.cross().isEmpty() || assembly.anyRests()
         ? curvature.solve(gradient)
         : ConjugateGradient.solve(curvature, gradient);
   }
@@ -166,6 +202,7 @@ final class LaplaceFit {
   }
 
   private Curvature factored() {
+    factoredAt = mode;
     return Curvature.of(assembly, mode, kept, outside);
   }
 
