@@ -24,22 +24,16 @@ final class SheetWriter {
           "Eye protection and court shoes are advised.",
           "Local rules and licensed professionals come first.");
 
-  /** Rows that surely fit on one half of the smaller sheet, below the head. */
-  private static final int MOST_ROWS = 8;
-
-  /** Rows of a block that is broken more often, tried where one page is too small. */
-  static final List<Integer> FEWER_ROWS = List.of(3);
-
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
   private SheetWriter() {}
 
   static SheetView write(SheetRequest request) {
-    return write(request, MOST_ROWS);
+    return write(request, Arrangement.USUAL);
   }
 
-  static SheetView write(SheetRequest request, int mostRows) {
+  static SheetView write(SheetRequest request, Arrangement arrangement) {
     Session session = request.session();
     SessionPlan plan = session.plan();
     FirstNames names = FirstNames.of(request.players());
@@ -55,7 +49,10 @@ final class SheetWriter {
         plan.courts() == 1 ? "1 court" : plan.courts() + " courts",
         plan.present().stream().map(names::of).toList(),
         request.origin().sentence(),
-        blocks(plan, new BlockWriter(request, names), mostRows),
+        blocks(
+            plan,
+            new BlockWriter(request, names, arrangement.gamesInARow()),
+            arrangement.mostRows()),
         phone(request.access()),
         ScoringWords.of(request).usual(),
         CAUTIONS);

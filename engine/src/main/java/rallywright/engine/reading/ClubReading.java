@@ -20,6 +20,7 @@ import rallywright.engine.odds.GameOdds;
 import rallywright.engine.odds.RallyChances;
 import rallywright.engine.odds.ScoreDistribution.ScoreChance;
 import rallywright.engine.plan.Seat;
+import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
 import rallywright.engine.quantity.Probability;
@@ -64,6 +65,7 @@ public final class ClubReading {
   private final Posterior posterior;
   private final RallyCounts counts;
   private final PracticeLog practice;
+  private final PracticeReading aboutPractice;
   private final Map<Skill, Double> references = new EnumMap<>(Skill.class);
   private final Map<SkillSum.Key, Estimate> estimates = new ConcurrentHashMap<>();
   private final Map<Integer, Set<Integer>> weeksOf = new HashMap<>();
@@ -76,6 +78,7 @@ public final class ClubReading {
     this.posterior = posterior;
     counts = RallyCounts.of(gathering.club(), gathering.evidence());
     practice = PracticeLog.of(gathering.games(), gathering.weeks(), gathering.thisWeek());
+    aboutPractice = new PracticeReading(history, gathering, posterior);
     gathering.evidence().forEach(this::noteWeek);
     for (Skill skill : Skill.values()) {
       references.put(skill, reference(skill));
@@ -349,7 +352,30 @@ public final class ClubReading {
               (int) Math.round(reading.rallies()),
               practice.minutesByWeek(player, skill)));
     }
-    return new PlayerStanding(who.firstName(), Optional.ofNullable(who.level()), skills);
+    return new PlayerStanding(who.firstName(), Optional.ofNullable(who.level()), skills)
+        .withTelling(telling(player, skills));
+  }
+
+  /** What tells most about the skills of which too little is known. */
+  private Map<Skill, String> telling(PlayerId player, Map<Skill, SkillStanding> skills) {
+    Map<Skill, String> names = new EnumMap<>(Skill.class);
+    for (SkillStanding standing : skills.values()) {
+      if (standing.rallies() < Needs.ENOUGH_RALLIES) {
+        aboutPractice
+            .measure(player, standing.skill())
+            .ifPresent(measure -> names.put(standing.skill(), measure.name()));
+      }
+    }
+    return names;
+  }
+
+  /**
+   * What the scores say about practice.
+   *
+   * @return what tells most, which drills bring how much, when a rise would show
+   */
+  public PracticeReading aboutPractice() {
+    return aboutPractice;
   }
 
   /**

@@ -31,6 +31,12 @@ public final class ClubTuning {
   /** The search ends when no direction promises more than this rise of the log evidence. */
   private static final double FLAT = 1e-4;
 
+  /** The same for one number alone, which is to be found to six digits. */
+  private static final double SHARP = 1e-9;
+
+  /** Place of the spread of single skills among the hyper-parameters. */
+  private static final int SKILL = 2;
+
   private final Club club;
   private final HyperParameters usual;
   private final List<GroupRecord> records;
@@ -83,6 +89,38 @@ public final class ClubTuning {
         HyperParameters.ofLogs(top, usual.prior().effectSd()), Basis.OWN_SCORES, rallies);
   }
 
+  /**
+   * The spread of single skills alone under which the scores are most likely, all else as it is and
+   * nothing held near a usual value. Where players are one skill without a level this is the SD of
+   * the random effects of a mixed logistic model.
+   *
+   * @param club players, skills, effects and gains
+   * @param evidence all that happened
+   * @param start where to begin
+   * @return the values with that spread of single skills
+   */
+  public static HyperParameters ofSkillSpread(
+      Club club, List<? extends Evidence> evidence, HyperParameters start) {
+    EvidenceCheck.check(club, evidence);
+    ClubTuning tuning = within(club, evidence, start);
+    QuasiNewton.Function alone =
+        (x, slope) -> {
+          double[] all = new double[HyperParameters.COUNT];
+          double value = tuning.evidence(logsWith(start, x[0]), all);
+          slope[0] = all[SKILL];
+          return value;
+        };
+    double[] first = {start.logs()[SKILL]};
+    double top = new QuasiNewton(alone, MOST_STEPS, SHARP).topFrom(first)[0];
+    return HyperParameters.ofLogs(logsWith(start, top), start.prior().effectSd());
+  }
+
+  private static double[] logsWith(HyperParameters start, double logOfSkillSpread) {
+    double[] logs = start.logs();
+    logs[SKILL] = logOfSkillSpread;
+    return logs;
+  }
+
   /** The search over the groups of a club that are looked at. */
   static ClubTuning within(Club club, List<? extends Evidence> evidence, HyperParameters usual) {
     List<Evidence> counted = Collapsed.of(evidence);
@@ -126,6 +164,18 @@ public final class ClubTuning {
 
   /** Log evidence and hyper-prior at the logarithms of the hyper-parameters, with the slope. */
   double objective(double[] logs, double[] slope) {
+    double sum = evidence(logs, slope);
+    double[] centre = usual.logs();
+    for (int i = 0; i < logs.length; i++) {
+      double away = (logs[i] - centre[i]) / LOG_SD;
+      sum -= away * away / 2;
+      slope[i] -= away / LOG_SD;
+    }
+    return sum;
+  }
+
+  /** Log evidence at the logarithms of the hyper-parameters, with the slope. */
+  private double evidence(double[] logs, double[] slope) {
     HyperParameters values = HyperParameters.ofLogs(logs, usual.prior().effectSd());
     Club scaled = values.applyTo(club);
     List<GroupRecord> scaledRecords =
@@ -143,14 +193,8 @@ public final class ClubTuning {
     last = fit.point();
     lastEvidence = fit.logEvidence();
     double[] byEvidence = EvidenceSlope.of(system, values.prior(), fit, Moments.of(fit));
-    double sum = lastEvidence;
-    double[] centre = usual.logs();
-    for (int i = 0; i < logs.length; i++) {
-      double away = (logs[i] - centre[i]) / LOG_SD;
-      sum -= away * away / 2;
-      slope[i] = byEvidence[i] - away / LOG_SD;
-    }
-    return sum;
+    System.arraycopy(byEvidence, 0, slope, 0, slope.length);
+    return lastEvidence;
   }
 
   /** The log evidence at the last point looked at, without the hyper-prior. */

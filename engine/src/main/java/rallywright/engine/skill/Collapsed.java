@@ -51,13 +51,21 @@ final class Collapsed {
     if (!even || game.sides().a().get(0) < game.sides().b().get(0)) {
       return game;
     }
-    RalliesWon won = (RalliesWon) game.result();
     return new Game(
         game.week(),
         game.contest(),
         new Sides(game.sides().b(), game.sides().a()),
-        new RalliesWon(won.b(), won.a()),
+        swapped(game.result()),
         game.clarity());
+  }
+
+  private static Result swapped(Result result) {
+    if (result instanceof RalliesWon won) {
+      return new RalliesWon(won.b(), won.a());
+    }
+    RalliesByServer log = (RalliesByServer) result;
+    return new RalliesByServer(
+        log.bServed(), log.bServedAndWon(), log.aServed(), log.aServedAndWon());
   }
 
   private static Evidence sum(Evidence one, Evidence other) {

@@ -3,8 +3,10 @@ package rallywright.engine.skill;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -17,6 +19,12 @@ import java.util.stream.IntStream;
 final class Partition {
   /** A set of this many players is solved exactly; the cost grows with the cube of the number. */
   static final int WHOLE = 40;
+
+  /**
+   * So is a larger one that is solved in some hundredths of a second: weeks × (players × skills)³
+   * multiplications, such as 200 players of one skill in one week.
+   */
+  static final double CHEAP = 1e7;
 
   /** A larger set is cut into groups of at most this many. */
   static final int LARGEST_GROUP = 28;
@@ -80,11 +88,23 @@ final class Partition {
     }
     int[] groupOf = whole.clone();
     for (List<Integer> set : sets.values()) {
-      if (set.size() > WHOLE) {
+      if (set.size() > WHOLE && !(cost(set.size(), evidence) <= CHEAP)) {
         new Clusters(set, meetings).writeTo(groupOf);
       }
     }
     return new Partition(groupOf);
+  }
+
+  private static double cost(int players, List<? extends Evidence> evidence) {
+    Set<Integer> weeks = new HashSet<>();
+    int skills = 1;
+    for (Evidence piece : evidence) {
+      if (piece instanceof Game game) {
+        weeks.add(game.week());
+        skills = game.contest().first().skills();
+      }
+    }
+    return weeks.size() * Math.pow((double) players * skills, 3);
   }
 
   /**
