@@ -49,10 +49,10 @@ final class LaplaceFit {
   private static final double QUICK = 0.04;
 
   /**
-   * A pull on a whole group, in rallies: times the variance of a skill (about 0.2) the most that it
-   * can move one, here less than 0.01 logits.
+   * A pull on one player, in rallies: times the variance of a skill (at most about 0.3) the most
+   * that it can move one of the player's skills, here less than 0.01 logits.
    */
-  private static final double SLIGHT_PULL = 0.04;
+  private static final double SLIGHT_PULL = 0.03;
 
   private static final int MOST_TURNS = 20;
 
@@ -321,7 +321,7 @@ final class LaplaceFit {
   /** One step of a group, if the pull on it is not slight. */
   private boolean yields(int part, Point pull, double[][] own, Summary[] present) {
     double[] slope = sum(pull.own(part), present[part].ownSlope());
-    if (total(slope) <= SLIGHT_PULL) {
+    if (assembly.part(part).largestPull(slope) <= SLIGHT_PULL) {
       return false;
     }
     own[part] = stepped(part, own[part], slope);
@@ -343,14 +343,6 @@ final class LaplaceFit {
     Arrays.fill(step, own.length, step.length, 0);
     curvature.factor(part).backward(step);
     return sum(own, Arrays.copyOf(step, own.length));
-  }
-
-  private static double total(double[] values) {
-    double total = 0;
-    for (double each : values) {
-      total += Math.abs(each);
-    }
-    return total;
   }
 
   /** Log likelihood at the mode of the only group, without binomial coefficients. */

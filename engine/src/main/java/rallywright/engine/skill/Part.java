@@ -1,6 +1,8 @@
 package rallywright.engine.skill;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -34,6 +36,7 @@ final class Part {
   private final BlockGraph graph;
   private final EliminationPlan plan;
   private final int border;
+  private final int[] owners;
 
   /**
    * A group.
@@ -46,6 +49,7 @@ final class Part {
     this.prior = prior;
     this.terms = List.copyOf(terms);
     this.border = border;
+    owners = prior.owners();
     graph = prior.graph().copy();
     terms.forEach(term -> graph.connectAll(term.latents()));
     cut.forEach(term -> graph.connectAll(term.latents()));
@@ -67,6 +71,17 @@ final class Part {
   /** How many latents are its own. */
   int own() {
     return graph.latents() - border;
+  }
+
+  /** The largest pull of a slope on one owner of its own latents, all signs alike. */
+  double largestPull(double[] slope) {
+    Map<Integer, Double> pulls = new HashMap<>();
+    for (int i = 0; i < own(); i++) {
+      if (slope[i] != 0) {
+        pulls.merge(owners[i], Math.abs(slope[i]), Double::sum);
+      }
+    }
+    return pulls.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 
   /** Log posterior without the 2π of the prior; the gradient is added to {@code gradient}. */
