@@ -33,7 +33,7 @@ final class Curvature {
   /**
    * Factors around a point; resting groups keep the factors that they have.
    *
-   * @param kept factors of resting groups
+   * @param kept factors of resting groups, and of others those that may be taken up
    * @param outside see {@link Outside}
    */
   static Curvature of(Assembly assembly, Point x, BlockCholesky[] kept, Outside outside) {
@@ -46,8 +46,10 @@ final class Curvature {
    * Factors anew those groups that moved, in an update.
    *
    * @param moved for each group whether it moved so far that its curvature changed
+   * @param earlier of those that moved the factors that may be taken up
    */
-  Curvature refreshed(Point x, boolean[] moved, Outside outside) {
+  Curvature refreshed(Point x, boolean[] moved, BlockCholesky[] earlier, Outside outside) {
+    BlockCholesky[] kept = factors.clone();
     Summary[] resting = new Summary[factors.length];
     for (int part = 0; part < factors.length; part++) {
       if (!moved[part]) {
@@ -55,9 +57,11 @@ final class Curvature {
             assembly.rests(part)
                 ? assembly.resting(part)
                 : Summary.ofRemainder(factors[part].remainder());
+      } else {
+        kept[part] = earlier[part];
       }
     }
-    Curvature fresh = of(assembly.withResting(resting), x, factors, outside);
+    Curvature fresh = of(assembly.withResting(resting), x, kept, outside);
     for (int part = 0; part < factors.length; part++) {
       fresh.curves[part] = moved[part] ? fresh.curves[part] : curves[part];
     }
@@ -74,7 +78,11 @@ final class Curvature {
     assembly.forEachAwake(
         part -> {
           Likelihood.Curve[] own = assembly.part(part).curves(x.local(part));
-          factors[part] = assembly.part(part).factor(own, sides.get(part), bend).orElse(null);
+          factors[part] =
+              assembly
+                  .part(part)
+                  .factor(own, sides.get(part), bend, Optional.ofNullable(kept[part]))
+                  .orElse(null);
           curves[part] = own;
         });
     boolean whole =

@@ -2,6 +2,7 @@ package rallywright.engine.skill;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -107,15 +108,13 @@ final class LaplaceFit {
    * The fit of a system.
    *
    * @param start where to begin, such as the mode of yesterday
-   * @param kept the factors of resting groups
+   * @param kept the factors of resting groups, and of others those that may be taken up
    * @param outside how far groups know each other's share of the evidence between them
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
     double enough =
-        assembly.anyRests()
-            ? SMALL_STEP
-            : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
+        fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < enough) {
         fit.refresh();
@@ -137,7 +136,7 @@ final class LaplaceFit {
   /** One Newton step; returns its length in posterior SDs along its direction. */
   private double advance() {
     Point direction = direction();
-    double quick = assembly.anyRests() ? QUICK_ENOUGH : QUICK;
+    double quick = isUpdate() ? QUICK_ENOUGH : QUICK;
     if (!(direction.dot(gradient) < quick * slopeBefore)) {
       curvature.release();
       curvature = factored();
@@ -154,25 +153,42 @@ final class LaplaceFit {
 
   /** Factors at the mode; in an update only those groups that moved noticeably. */
   private void refresh() {
-    if (!assembly.anyRests()) {
+    if (!isUpdate()) {
       curvature.release();
       curvature = factored();
       return;
     }
     boolean[] moved = new boolean[assembly.parts()];
     boolean any = false;
+    BlockCholesky[] earlier = kept.clone();
     for (int part = 0; part < moved.length; part++) {
-      moved[part] = !assembly.rests(part) && farthest(part) > NOTICEABLE;
+      moved[part] = !assembly.rests(part) && farthest(part, mode.own(part).length) > NOTICEABLE;
       any |= moved[part];
+      if (moved[part] && farthest(part, before(part)) > NOTICEABLE) {
+        earlier[part] = null;
+      }
     }
     if (any) {
-      curvature = curvature.refreshed(mode, moved, outside);
+      curvature = curvature.refreshed(mode, moved, earlier, outside);
     }
   }
 
-  private double farthest(int part) {
+  /** The latents of a group before the place at which its factor was taken up. */
+  private int before(int part) {
+    BlockCholesky earlier = kept[part];
+    return earlier == null || !earlier.checkpoint().isSet()
+        ? 0
+        : earlier.plan().graph().start(earlier.checkpoint().node());
+  }
+
+  /** Whether something of an earlier fit is taken over. */
+  private boolean isUpdate() {
+    return Arrays.stream(kept).anyMatch(Objects::nonNull);
+  }
+
+  private double farthest(int part, int until) {
     double farthest = 0;
-    for (int i = 0; i < mode.own(part).length; i++) {
+    for (int i = 0; i < until; i++) {
       farthest = Math.max(farthest, Math.abs(mode.own(part)[i] - factoredAt.own(part)[i]));
     }
     return farthest;
@@ -180,7 +196,7 @@ final class LaplaceFit {
 
   /** In an update the factor alone does: what guests add is small, and the slope is exact. */
   private Point direction() {
-    return assembly.cross().isEmpty() || assembly.anyRests()
+    return assembly.cross().isEmpty() || isUpdate()
         ? curvature.solve(gradient)
         : ConjugateGradient.solve(curvature, gradient);
   }
