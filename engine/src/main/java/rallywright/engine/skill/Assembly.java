@@ -57,10 +57,6 @@ final class Assembly {
     return resting[part] != null;
   }
 
-  boolean anyRests() {
-    return IntStream.range(0, parts.size()).anyMatch(this::rests);
-  }
-
   Summary resting(int part) {
     return resting[part];
   }

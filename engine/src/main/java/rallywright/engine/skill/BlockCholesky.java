@@ -22,9 +22,11 @@ final class BlockCholesky {
   private final BlockGraph graph;
   private final double[][] panels;
   private final int eliminated;
+  private final Checkpoint checkpoint;
 
-  private BlockCholesky(EliminationPlan plan, int kept) {
+  private BlockCholesky(EliminationPlan plan, int kept, Checkpoint checkpoint) {
     this.plan = plan;
+    this.checkpoint = checkpoint;
     this.graph = plan.graph();
     this.eliminated = graph.nodes() - kept;
     panels = new double[graph.nodes()][];
@@ -42,26 +44,70 @@ final class BlockCholesky {
    * @param kept how many nodes at the end are not eliminated, 0 or 1
    */
   static Optional<BlockCholesky> of(BlockMatrix matrix, EliminationPlan plan, int kept) {
-    BlockCholesky factor = new BlockCholesky(plan, kept);
+    return of(matrix, plan, kept, Checkpoint.none());
+  }
+
+  /** The same, with a place at which a factor of the grown system may take up. */
+  static Optional<BlockCholesky> of(
+      BlockMatrix matrix, EliminationPlan plan, int kept, Checkpoint checkpoint) {
+    BlockCholesky factor = new BlockCholesky(plan, kept, checkpoint);
+    return factor.run(matrix, 0, new double[factor.graph.nodes()][])
+        ? Optional.of(factor)
+        : Optional.empty();
+  }
+
+  /**
+   * The factor of a system that is an earlier one with more nodes at its end, taken up at the
+   * earlier one's checkpoint: what stands before it is as it was.
+   *
+   * @param matrix of which only the rows from the checkpoint on are read
+   * @param checkpoint the next place, not before the earlier one
+   */
+  static Optional<BlockCholesky> resumed(
+      BlockMatrix matrix, EliminationPlan plan, BlockCholesky before, Checkpoint checkpoint) {
+    int from = before.checkpoint.node();
+    BlockCholesky factor = new BlockCholesky(plan, 1, checkpoint);
+    System.arraycopy(before.panels, 0, factor.panels, 0, from);
     double[][] updates = new double[factor.graph.nodes()][];
-    int[] position = new int[factor.graph.nodes()];
-    for (int node = 0; node < factor.graph.nodes(); node++) {
-      Front front = new Front(factor.graph.size(node), plan.width(node));
+    before.checkpoint.restore(updates);
+    return factor.run(matrix, from, updates) ? Optional.of(factor) : Optional.empty();
+  }
+
+  Checkpoint checkpoint() {
+    return checkpoint;
+  }
+
+  /** Eliminates from a node on; false if the matrix is not positive definite. */
+  private boolean run(BlockMatrix matrix, int from, double[][] updates) {
+    int[] position = new int[graph.nodes()];
+    for (int node = from; node < graph.nodes(); node++) {
+      if (node == checkpoint.node()) {
+        keepWaiting(node, updates);
+      }
+      Front front = new Front(graph.size(node), plan.width(node));
       plan.locate(node, position);
       matrix.copyRows(node, front.panel, front.size + front.width, position);
       for (int child : plan.children(node)) {
-        factor.receive(child, updates[child], front, position);
+        receive(child, updates[child], front, position);
         updates[child] = new double[0];
       }
-      if (node < factor.eliminated
-          && !eliminate(front.panel, front.size, front.size + front.width)) {
-        return Optional.empty();
+      if (node < eliminated && !eliminate(front.panel, front.size, front.size + front.width)) {
+        return false;
       }
       subtractProducts(front.panel, front.size, front.update, front.width);
-      factor.panels[node] = front.panel;
+      panels[node] = front.panel;
       updates[node] = front.update;
     }
-    return Optional.of(factor);
+    return true;
+  }
+
+  private void keepWaiting(int place, double[][] updates) {
+    for (int node = 0; node < place; node++) {
+      int[] front = plan.front(node);
+      if (front.length > 0 && front[0] >= place) {
+        checkpoint.keep(node, updates[node]);
+      }
+    }
   }
 
   /** The dense front of one node: its own rows, and what it will hand to its parent. */

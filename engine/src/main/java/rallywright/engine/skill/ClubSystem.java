@@ -106,15 +106,21 @@ final class ClubSystem {
 
   static Set<Integer> groupsOf(Evidence piece, Partition partition) {
     Set<Integer> groups = new TreeSet<>();
-    if (piece instanceof Game game) {
-      game.sides().a().forEach(player -> groups.add(partition.of(player)));
-      game.sides().b().forEach(player -> groups.add(partition.of(player)));
-    } else if (piece instanceof YardstickResult result) {
-      groups.add(partition.of(result.test().player()));
-    } else if (piece instanceof Practice practice) {
-      groups.add(partition.of(practice.player()));
-    }
+    playersOf(piece).forEach(player -> groups.add(partition.of(player)));
     return groups;
+  }
+
+  /** The players of whom a piece of evidence speaks. */
+  static List<Integer> playersOf(Evidence piece) {
+    if (piece instanceof Game game) {
+      List<Integer> players = new ArrayList<>(game.sides().a());
+      players.addAll(game.sides().b());
+      return players;
+    }
+    return List.of(
+        piece instanceof YardstickResult result
+            ? result.test().player()
+            : ((Practice) piece).player());
   }
 
   /**
@@ -195,7 +201,7 @@ final class ClubSystem {
       }
     }
     WalkPrior walk = new WalkPrior(layout, prior);
-    Part part = new Part(walk, terms, cuts, layout.border().size());
+    Part part = new Part(walk, terms, cuts, layout.border().size(), layout.lateNode());
     return new Group(record, layout, walk, part);
   }
 

@@ -33,13 +33,39 @@ final class Curvature {
   /**
    * Factors around a point; resting groups keep the factors that they have.
    *
-   * @param kept factors of resting groups
+   * @param kept factors of resting groups, and of others those that may be taken up
    * @param outside see {@link Outside}
    */
   static Curvature of(Assembly assembly, Point x, BlockCholesky[] kept, Outside outside) {
     return tried(assembly, x, Term.Bend.EXACT, kept, outside)
         .or(() -> tried(assembly, x, Term.Bend.GUARDED, kept, outside))
         .orElseThrow(() -> new IllegalStateException("The prior must have a density."));
+  }
+
+  /**
+   * Factors anew those groups that moved, in an update.
+   *
+   * @param moved for each group whether it moved so far that its curvature changed
+   * @param earlier of those that moved the factors that may be taken up
+   */
+  Curvature refreshed(Point x, boolean[] moved, BlockCholesky[] earlier, Outside outside) {
+    BlockCholesky[] kept = factors.clone();
+    Summary[] resting = new Summary[factors.length];
+    for (int part = 0; part < factors.length; part++) {
+      if (!moved[part]) {
+        resting[part] =
+            assembly.rests(part)
+                ? assembly.resting(part)
+                : Summary.ofRemainder(factors[part].remainder());
+      } else {
+        kept[part] = earlier[part];
+      }
+    }
+    Curvature fresh = of(assembly.withResting(resting), x, kept, outside);
+    for (int part = 0; part < factors.length; part++) {
+      fresh.curves[part] = moved[part] ? fresh.curves[part] : curves[part];
+    }
+    return new Curvature(assembly, fresh.factors, fresh.curves, fresh.crossCurves, fresh.schur);
   }
 
   private static Optional<Curvature> tried(
@@ -52,7 +78,11 @@ final class Curvature {
     assembly.forEachAwake(
         part -> {
           Likelihood.Curve[] own = assembly.part(part).curves(x.local(part));
-          factors[part] = assembly.part(part).factor(own, sides.get(part), bend).orElse(null);
+          factors[part] =
+              assembly
+                  .part(part)
+                  .factor(own, sides.get(part), bend, Optional.ofNullable(kept[part]))
+                  .orElse(null);
           curves[part] = own;
         });
     boolean whole =

@@ -23,6 +23,11 @@ final class GaussianPrior implements Prior {
   }
 
   @Override
+  public int[] owners() {
+    return new int[mean.length];
+  }
+
+  @Override
   public double[] mean() {
     return mean.clone();
   }

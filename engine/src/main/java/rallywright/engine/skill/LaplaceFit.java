@@ -2,6 +2,7 @@ package rallywright.engine.skill;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -25,7 +26,13 @@ final class LaplaceFit {
   private static final double SMALLEST_STEP = 1e-9;
 
   /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
-  private static final double SMALL_STEP = 1e-5;
+  private static final double SMALL_STEP = 1e-3;
+
+  /** A move, in logits, that changes the information of a rally by a few hundredths at most. */
+  private static final double NOTICEABLE = 0.05;
+
+  /** In an update the slope may fall more slowly before anything is factored anew. */
+  private static final double QUICK_ENOUGH = 0.5;
 
   /** Beyond this many steps something is wrong with the evidence; ten are usual. */
   private static final int MOST_STEPS = 200;
@@ -43,10 +50,10 @@ final class LaplaceFit {
   private static final double QUICK = 0.04;
 
   /**
-   * A pull on a whole group, in rallies: times the variance of a skill (about 0.2) the most that it
-   * can move one, here less than 0.01 logits.
+   * A pull on one player, in rallies: times the variance of a skill (at most about 0.3) the most
+   * that it can move one of the player's skills, here less than 0.01 logits.
    */
-  private static final double SLIGHT_PULL = 0.04;
+  private static final double SLIGHT_PULL = 0.03;
 
   private static final int MOST_TURNS = 20;
 
@@ -55,6 +62,7 @@ final class LaplaceFit {
   private final Outside outside;
 
   private Point mode;
+  private Point factoredAt;
   private double logPosterior;
   private Point gradient;
   private Curvature curvature;
@@ -66,6 +74,7 @@ final class LaplaceFit {
     this.kept = kept;
     this.outside = outside;
     mode = start;
+    factoredAt = start;
     gradient = Point.zeroFor(assembly, mode);
     logPosterior = assembly.logPosterior(mode, gradient);
     curvature = factored();
@@ -74,6 +83,7 @@ final class LaplaceFit {
   private LaplaceFit(LaplaceFit fit, Assembly assembly, Point mode) {
     this.assembly = assembly;
     this.mode = mode;
+    factoredAt = fit.factoredAt;
     kept = fit.kept;
     outside = fit.outside;
     curvature = fit.curvature;
@@ -98,19 +108,16 @@ final class LaplaceFit {
    * The fit of a system.
    *
    * @param start where to begin, such as the mode of yesterday
-   * @param kept the factors of resting groups
+   * @param kept the factors of resting groups, and of others those that may be taken up
    * @param outside how far groups know each other's share of the evidence between them
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
     double enough =
-        assembly.anyRests()
-            ? SMALL_STEP
-            : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
+        fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (fit.advance() < enough) {
-        fit.curvature.release();
-        fit.curvature = fit.factored();
+        fit.refresh();
         return fit;
       }
     }
@@ -129,7 +136,8 @@ final class LaplaceFit {
   /** One Newton step; returns its length in posterior SDs along its direction. */
   private double advance() {
     Point direction = direction();
-    if (!(direction.dot(gradient) < QUICK * slopeBefore)) {
+    double quick = isUpdate() ? QUICK_ENOUGH : QUICK;
+    if (!(direction.dot(gradient) < quick * slopeBefore)) {
       curvature.release();
       curvature = factored();
       direction = direction();
@@ -143,8 +151,52 @@ final class LaplaceFit {
     return scale * Math.sqrt(Math.max(0, slope));
   }
 
+  /** Factors at the mode; in an update only those groups that moved noticeably. */
+  private void refresh() {
+    if (!isUpdate()) {
+      curvature.release();
+      curvature = factored();
+      return;
+    }
+    boolean[] moved = new boolean[assembly.parts()];
+    boolean any = false;
+    BlockCholesky[] earlier = kept.clone();
+    for (int part = 0; part < moved.length; part++) {
+      moved[part] = !assembly.rests(part) && farthest(part, mode.own(part).length) > NOTICEABLE;
+      any |= moved[part];
+      if (moved[part] && farthest(part, before(part)) > NOTICEABLE) {
+        earlier[part] = null;
+      }
+    }
+    if (any) {
+      curvature = curvature.refreshed(mode, moved, earlier, outside);
+    }
+  }
+
+  /** The latents of a group before the place at which its factor was taken up. */
+  private int before(int part) {
+    BlockCholesky earlier = kept[part];
+    return earlier == null || !earlier.checkpoint().isSet()
+        ? 0
+        : earlier.plan().graph().start(earlier.checkpoint().node());
+  }
+
+  /** Whether something of an earlier fit is taken over. */
+  private boolean isUpdate() {
+    return Arrays.stream(kept).anyMatch(Objects::nonNull);
+  }
+
+  private double farthest(int part, int until) {
+    double farthest = 0;
+    for (int i = 0; i < until; i++) {
+      farthest = Math.max(farthest, Math.abs(mode.own(part)[i] - factoredAt.own(part)[i]));
+    }
+    return farthest;
+  }
+
+  /** In an update the factor alone does: what guests add is small, and the slope is exact. */
   private Point direction() {
-    return assembly.cross().isEmpty()
+    return assembly.cross().isEmpty() || isUpdate()
         ? curvature.solve(gradient)
         : ConjugateGradient.solve(curvature, gradient);
   }
@@ -166,6 +218,7 @@ final class LaplaceFit {
   }
 
   private Curvature factored() {
+    factoredAt = mode;
     return Curvature.of(assembly, mode, kept, outside);
   }
 
@@ -284,7 +337,7 @@ final class LaplaceFit {
   /** One step of a group, if the pull on it is not slight. */
   private boolean yields(int part, Point pull, double[][] own, Summary[] present) {
     double[] slope = sum(pull.own(part), present[part].ownSlope());
-    if (total(slope) <= SLIGHT_PULL) {
+    if (assembly.part(part).largestPull(slope) <= SLIGHT_PULL) {
       return false;
     }
     own[part] = stepped(part, own[part], slope);
@@ -306,14 +359,6 @@ final class LaplaceFit {
     Arrays.fill(step, own.length, step.length, 0);
     curvature.factor(part).backward(step);
     return sum(own, Arrays.copyOf(step, own.length));
-  }
-
-  private static double total(double[] values) {
-    double total = 0;
-    for (double each : values) {
-      total += Math.abs(each);
-    }
-    return total;
   }
 
   /** Log likelihood at the mode of the only group, without binomial coefficients. */

@@ -27,12 +27,16 @@ final class Layout {
           .thenComparingInt(node -> node.hasGame ? node.week : node.player)
           .thenComparingInt(node -> node.hasGame ? node.player : node.week);
 
+  /** An update rarely reaches further back. */
+  private static final int LATE_WEEKS = 4;
+
   private final Club club;
   private final Border border;
   private final List<Integer> players;
   private final Map<Integer, TreeMap<Integer, Integer>> nodes = new TreeMap<>();
   private final BlockGraph graph;
   private final Drift drift;
+  private final int lateNode;
 
   private Layout(Club club, Border border, List<Integer> players, Pieces pieces) {
     this.club = club;
@@ -51,6 +55,22 @@ final class Layout {
     }
     graph = new BlockGraph(sizes);
     players.forEach(this::connectChain);
+    lateNode = lateNode(ordered);
+  }
+
+  /**
+   * The first node with a game of a week, about {@link #LATE_WEEKS} weeks of nodes from the end.
+   */
+  private int lateNode(List<Node> ordered) {
+    int node = ordered.size() - LATE_WEEKS * players.size();
+    while (node > 0 && ordered.get(node - 1).hasGame && sameWeek(ordered, node)) {
+      node--;
+    }
+    return node > 0 && ordered.get(node).hasGame ? node : 0;
+  }
+
+  private static boolean sameWeek(List<Node> ordered, int node) {
+    return ordered.get(node - 1).week == ordered.get(node).week;
   }
 
   /** Which weeks of which players need a node. */
@@ -146,6 +166,11 @@ final class Layout {
 
   BlockGraph graph() {
     return graph;
+  }
+
+  /** The first node of the late weeks, or 0 in a short history. */
+  int lateNode() {
+    return lateNode;
   }
 
   /** How many latents are the group's own; those of the border follow. */

@@ -33,13 +33,15 @@ final class Moments {
   }
 
   /**
-   * The moments of a fit of which resting groups keep the spreads that they had.
+   * The moments of a fit of which resting groups keep the spreads that they had. The shift of what
+   * all share, itself a few thousandths, is kept too: one session does not change it noticeably.
    *
    * @param before the moments from which they came
    * @param numberBefore for each group its number there, or −1 where it is new or heard something
    */
   static Moments after(Moments before, LaplaceFit fit, int[] numberBefore) {
     Moments moments = new Moments(fit);
+    moments.borderShift = before.borderShift();
     for (int part = 0; part < numberBefore.length; part++) {
       Spread spread = numberBefore[part] < 0 ? null : before.spreads.get(numberBefore[part]);
       if (spread != null) {

@@ -5,6 +5,9 @@ interface Prior {
   /** Nodes and edges of its precision. */
   BlockGraph graph();
 
+  /** The owner of each latent, by any number: a pull on one moves the others' little. */
+  int[] owners();
+
   /** The prior mean. */
   double[] mean();
 

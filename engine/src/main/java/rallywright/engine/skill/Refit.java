@@ -35,7 +35,7 @@ final class Refit {
     Partition partition = before.system().partition().grown(club.entrants().size(), evidence);
     List<GroupRecord> records = ClubSystem.records(club, partition, evidence, weeks);
     int[] numberBefore = records.stream().mapToInt(this::numberBefore).toArray();
-    return solved(partition, records, numberBefore);
+    return solved(partition, records, numberBefore, List.of());
   }
 
   /** The posterior of the evidence so far and some more, of the same players. */
@@ -50,10 +50,11 @@ final class Refit {
       numberBefore[i] = same ? i : -1;
       records.add(same ? record : record.plus(added.get(i).evidence()));
     }
-    return solved(partition, records, numberBefore);
+    return solved(partition, records, numberBefore, added);
   }
 
-  private Posterior solved(Partition partition, List<GroupRecord> records, int[] numberBefore) {
+  private Posterior solved(
+      Partition partition, List<GroupRecord> records, int[] numberBefore, List<GroupRecord> added) {
     ClubSystem.Known known = new ClubSystem.Known();
     boolean sameNumbers = true;
     for (int i = 0; i < numberBefore.length; i++) {
@@ -66,9 +67,18 @@ final class Refit {
       known.putGames(before.system());
     }
     ClubSystem system = ClubSystem.of(club, prior, partition, records, known);
-    LaplaceFit fit = fit(system, numberBefore);
+    BlockCholesky[] earlier = new BlockCholesky[numberBefore.length];
+    for (int i = 0; i < added.size(); i++) {
+      if (numberBefore[i] < 0) {
+        BlockCholesky factor = before.fit().curvature().factor(i);
+        int place = factor.checkpoint().node();
+        boolean late = firstTouched(system.group(i).layout(), added.get(i)) >= place;
+        earlier[i] = late && factor.checkpoint().isSet() ? factor : null;
+      }
+    }
+    LaplaceFit fit = fit(system, numberBefore, earlier);
     while (wakeThoseLeftFar(fit, numberBefore)) {
-      fit = fit(system, numberBefore);
+      fit = fit(system, numberBefore, earlier);
     }
     fit = fit.yielded();
     return new Posterior(prior, system, fit, Moments.after(before.moments(), fit, numberBefore));
@@ -84,7 +94,24 @@ final class Refit {
     return record.saysTheSameAs(before.system().group(number).record()) ? number : -1;
   }
 
-  private LaplaceFit fit(ClubSystem system, int[] numberBefore) {
+  /** The first node of which new evidence changes the rows: where the walk's step to it starts. */
+  private static int firstTouched(Layout layout, GroupRecord added) {
+    int first = Integer.MAX_VALUE;
+    for (Evidence piece : added.evidence()) {
+      for (int player : ClubSystem.playersOf(piece)) {
+        if (layout.players().contains(player)) {
+          NavigableMap<Integer, Integer> chain = layout.chain(player);
+          Map.Entry<Integer, Integer> start = chain.lowerEntry(piece.week());
+          Map.Entry<Integer, Integer> at = chain.floorEntry(piece.week());
+          first = Math.min(first, start == null ? 0 : start.getValue());
+          first = Math.min(first, at == null ? 0 : at.getValue());
+        }
+      }
+    }
+    return first;
+  }
+
+  private LaplaceFit fit(ClubSystem system, int[] numberBefore, BlockCholesky[] earlier) {
     Summary[] resting = new Summary[numberBefore.length];
     BlockCholesky[] kept = new BlockCholesky[numberBefore.length];
     double[][] own = new double[numberBefore.length][];
@@ -95,6 +122,7 @@ final class Refit {
         kept[i] = before.fit().curvature().factor(numberBefore[i]);
         own[i] = before.fit().point().own(numberBefore[i]);
       } else {
+        kept[i] = earlier[i];
         own[i] = start(system.group(i));
       }
     }

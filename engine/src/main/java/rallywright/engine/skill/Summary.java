@@ -28,6 +28,11 @@ final class Summary {
     this.remainder = remainder;
   }
 
+  /** Only the bend, of a group that is looked at for nothing else. */
+  static Summary ofRemainder(double[][] remainder) {
+    return new Summary(new double[0], 0, new double[0], remainder, new double[0]);
+  }
+
   /** The border at which the group came to rest. */
   double[] at() {
     return at;

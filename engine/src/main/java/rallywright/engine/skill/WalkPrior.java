@@ -43,6 +43,7 @@ final class WalkPrior implements Prior {
   private final SkillPrior prior;
   private final int skills;
   private final double[] mean;
+  private final int[] owners;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<Integer, Dense> starts = new HashMap<>();
   private double logDet;
@@ -52,6 +53,7 @@ final class WalkPrior implements Prior {
     this.prior = prior;
     skills = layout.club().skills().skills();
     mean = new double[layout.graph().latents()];
+    owners = new int[mean.length];
     layout.border().copyMeans(mean, layout.own());
     layout.players().forEach(this::addPlayer);
   }
@@ -69,6 +71,7 @@ final class WalkPrior implements Prior {
           layout.drift().between(player, weekBefore, entry.getKey());
       addDrift(practised, believed);
       System.arraycopy(believed, 0, mean, start, skills);
+      Arrays.fill(owners, start, start + skills, player);
       add(new Step(layout, new int[] {before, start, weeks}, practised), entrant);
       before = start;
       weekBefore = entry.getKey();
@@ -110,6 +113,11 @@ final class WalkPrior implements Prior {
   @Override
   public BlockGraph graph() {
     return layout.graph();
+  }
+
+  @Override
+  public int[] owners() {
+    return owners.clone();
   }
 
   @Override

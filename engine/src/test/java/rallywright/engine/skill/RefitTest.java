@@ -186,6 +186,21 @@ class RefitTest {
   }
 
   @Test
+  void updates_ofASingleGroup_takeUpTheOldWeeks_andStayThoseOfAFullFit() {
+    Groups groups = new Groups(3, 0, 17);
+    for (int week = 0; week < 9; week++) {
+      groups.evidence.addAll(groups.session(1, week));
+    }
+    Posterior posterior = groups.model().fit(groups.evidence, Set.of());
+    for (int week = 9; week < 13; week++) {
+      List<Evidence> more = groups.session(1, week);
+      groups.evidence.addAll(more);
+      posterior = groups.model().plus(posterior, more);
+    }
+    assertSame(posterior, groups.model().fit(groups.evidence, Set.of()), groups, 12);
+  }
+
+  @Test
   void updates_afterManySessionsWithGuests_stayThoseOfAFullFit() {
     Groups groups = new Groups(8, 0.05, 14);
     groups.season(5);
