@@ -1,5 +1,6 @@
 package rallywright.engine.practice;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,8 @@ public record PlayerStanding(
                 .formatted(name, skill.words()));
       }
     }
-    skills = Map.copyOf(skills);
+    // In the order of the skills, so that sums over them are the same in every run.
+    skills = Collections.unmodifiableMap(new EnumMap<>(skills));
     telling = Map.copyOf(telling);
   }
 
