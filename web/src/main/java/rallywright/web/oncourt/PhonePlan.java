@@ -25,6 +25,7 @@ import rallywright.engine.score.Side;
 import rallywright.paper.FirstNames;
 import rallywright.paper.LanePicture;
 import rallywright.web.page.Units;
+import rallywright.web.weather.ExpectedWeather;
 
 /**
  * The plan as phones may see it: first names, places, rules. The reasons of the plan, notes and
@@ -49,11 +50,11 @@ final class PhonePlan {
   }
 
   /** The plan as an object that becomes JSON. */
-  static Map<String, Object> of(OpenSession open, Units units) {
-    return new PhonePlan(open).session(units);
+  static Map<String, Object> of(OpenSession open, Units units, ExpectedWeather expected) {
+    return new PhonePlan(open).session(units, expected);
   }
 
-  private Map<String, Object> session(Units units) {
+  private Map<String, Object> session(Units units, ExpectedWeather expected) {
     Map<String, Object> plan = new LinkedHashMap<>();
     plan.put("name", open.session().name());
     plan.put("indoors", open.isIndoors());
@@ -64,6 +65,7 @@ final class PhonePlan {
             .map(id -> Map.of("id", id.value(), "name", names.of(id)))
             .toList());
     plan.put("cautions", CAUTIONS);
+    plan.put("weather", PhoneWeather.of(expected));
     plan.put("blocks", open.plan().blocks().stream().map(this::block).toList());
     plan.put("drawings", drawn);
     return plan;

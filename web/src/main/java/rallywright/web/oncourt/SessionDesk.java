@@ -22,6 +22,7 @@ import rallywright.store.ClubStore;
 import rallywright.store.EventLog;
 import rallywright.store.KeyBook;
 import rallywright.store.StoreProblem;
+import rallywright.web.weather.WeatherBook;
 
 /** Joins what is stored of a session with its drills, and takes in what happened on court. */
 @Component
@@ -29,10 +30,12 @@ public final class SessionDesk {
 
   private final ClubStore store;
   private final DrillBook drills;
+  private final WeatherBook weather;
 
-  SessionDesk(ClubStore store, DrillBook drills) {
+  SessionDesk(ClubStore store, DrillBook drills, WeatherBook weather) {
     this.store = store;
     this.drills = drills;
+    this.weather = weather;
   }
 
   /** Every session, the newest first. */
@@ -41,6 +44,11 @@ public final class SessionDesk {
         .sorted(
             java.util.Comparator.comparing(Session::date).thenComparing(Session::start).reversed())
         .toList();
+  }
+
+  /** The weather that is expected for sessions. */
+  public WeatherBook weather() {
+    return weather;
   }
 
   /** The groups that sessions can be for. */

@@ -24,6 +24,7 @@ import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionWish;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.PracticeReading;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
@@ -70,7 +71,10 @@ class PlanDesk {
       PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
       attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
     }
-    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
+    PlanKnowledge knowledge =
+        PlanKnowledge.firstIdeas(attendees)
+            .withPaces(reading.paces())
+            .withGains(PracticeReading.beside(reading.gains()));
     return new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
   }
 

@@ -34,6 +34,8 @@ import rallywright.web.page.FormReader;
 import rallywright.web.page.NotHere;
 import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
+import rallywright.web.weather.WeatherBook;
+import rallywright.web.weather.WeatherWords;
 
 /** A session's plan: see it, change it by hand, plan it anew, keep it as a template. */
 @Controller
@@ -45,12 +47,19 @@ final class PlanPages {
   private final SessionDesk sessions;
   private final PlanDesk desk;
   private final PageFrames frames;
+  private final WeatherBook weather;
 
-  PlanPages(ClubStore store, SessionDesk sessions, PlanDesk desk, PageFrames frames) {
+  PlanPages(
+      ClubStore store,
+      SessionDesk sessions,
+      PlanDesk desk,
+      PageFrames frames,
+      WeatherBook weather) {
     this.store = store;
     this.sessions = sessions;
     this.desk = desk;
     this.frames = frames;
+    this.weather = weather;
   }
 
   @GetMapping("/sessions/{id}/plan")
@@ -165,8 +174,11 @@ final class PlanPages {
 
   private String show(OpenSession open, String problem, HttpServletRequest request, Model model) {
     Session session = open.session();
-    model.addAttribute("frame", frames.frame(session.name(), PageFrame.Part.SESSIONS, request));
+    PageFrame frame = frames.frame(session.name(), PageFrame.Part.SESSIONS, request);
+    model.addAttribute("frame", frame);
     model.addAttribute("session", session);
+    model.addAttribute("indoors", open.isIndoors());
+    model.addAttribute("weather", WeatherWords.of(weather.of(session.id()), frame.units()));
     model.addAttribute("who", open.names().listed(session.plan().present()));
     model.addAttribute("when", DayWords.of(session));
     model.addAttribute("templates", store.sessions().templates().keySet());

@@ -24,7 +24,7 @@ public final class ClubReadings {
   private final Catalogue catalogue = Catalogue.shipped();
   private @Nullable Kept kept;
 
-  private record Kept(long revision, LocalDate day, ClubReading reading) {}
+  private record Kept(long revision, LocalDate day, ClubHistory history, ClubReading reading) {}
 
   @Autowired
   ClubReadings(ClubStore store, SessionDesk desk) {
@@ -34,19 +34,29 @@ public final class ClubReadings {
   }
 
   /** The reading of this moment. */
-  public synchronized ClubReading now() {
+  public ClubReading now() {
+    return kept().reading();
+  }
+
+  /** What the reading of this moment rests on. */
+  ClubHistory history() {
+    return kept().history();
+  }
+
+  private synchronized Kept kept() {
     LocalDate today = LocalDate.now(clock);
     long revision = store.revision();
     Kept last = kept;
     if (last == null || last.revision() != revision || !last.day().equals(today)) {
-      last = new Kept(revision, today, read(today));
+      last = kept(revision, today, last);
       kept = last;
     }
-    return last.reading();
+    return last;
   }
 
-  private ClubReading read(LocalDate today) {
-    return ClubReading.of(
+  /** Goes on from the last reading where there is one, so that a session costs little. */
+  private Kept kept(long revision, LocalDate today, @Nullable Kept last) {
+    ClubHistory history =
         new ClubHistory(
             store.players().all(),
             catalogue.drills(),
@@ -57,6 +67,8 @@ public final class ClubReadings {
                 .flatMap(id -> desk.find(id).stream())
                 .map(OpenSession::progress)
                 .toList(),
-            today));
+            today);
+    ClubReading reading = last == null ? ClubReading.of(history) : last.reading().after(history);
+    return new Kept(revision, today, history, reading);
   }
 }

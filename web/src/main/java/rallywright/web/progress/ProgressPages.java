@@ -19,11 +19,19 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Skill;
+import rallywright.engine.plan.DrillGains;
+import rallywright.engine.plan.RoleAccess;
 import rallywright.engine.practice.DoublesTable;
 import rallywright.engine.practice.Need;
 import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.practice.SessionLoad;
+import rallywright.engine.practice.WeekLoad;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.LoadReading;
+import rallywright.engine.reading.Measure;
 import rallywright.engine.reading.PlayedGame;
+import rallywright.engine.reading.PracticeReading;
 import rallywright.engine.reading.SkillReading;
 import rallywright.store.ClubStore;
 import rallywright.web.page.NotHere;
@@ -85,7 +93,19 @@ final class ProgressPages {
               : "");
     }
     return new PlayerRow(
-        player.id().value(), player.name(), cells, needs(player, reading).get(0).skill().words());
+        player.id().value(),
+        player.name(),
+        cells,
+        LoadView.number(thisWeek(player)),
+        needs(player, reading).get(0).skill().words());
+  }
+
+  private WeekLoad thisWeek(Player player) {
+    return WeekLoad.weeks(loads(player), readings.history().today(), 1).get(0);
+  }
+
+  private List<SessionLoad> loads(Player player) {
+    return LoadReading.of(readings.history().sessions(), player.id());
   }
 
   private static List<Need> needs(Player player, ClubReading reading) {
@@ -101,6 +121,8 @@ final class ProgressPages {
     model.addAttribute("skills", skills(player, reading));
     model.addAttribute("games", games(player, reading));
     model.addAttribute("needs", advice(player, reading));
+    model.addAttribute("measures", measures(player, reading));
+    model.addAttribute("load", LoadView.of(loads(player), readings.history().today()));
     return "progress/player";
   }
 
@@ -146,14 +168,33 @@ final class ProgressPages {
                 new NextLine(
                     SkillWords.capital(need.skill().words()),
                     need.sentence(),
-                    drillsFor(need.skill())))
+                    drillsFor(player, need.skill(), reading)))
         .toList();
   }
 
-  private List<NextLine.DrillLink> drillsFor(Skill skill) {
+  /** Where too little is known: what tells most, the most valuable first. */
+  private List<MeasureLine> measures(Player player, ClubReading reading) {
+    PlayerStanding standing = reading.standing(player.id());
+    return Arrays.stream(Skill.values())
+        .filter(skill -> PracticeReading.isWide(reading.skill(player.id(), skill)))
+        .flatMap(skill -> reading.aboutPractice().measure(player.id(), skill).stream())
+        .sorted(
+            Comparator.comparingDouble(
+                (Measure measure) ->
+                    -measure.dropPerMinute() * DoublesTable.SHARES.of(standing, measure.skill())))
+        .limit(MOST_NEEDS)
+        .map(measure -> MeasureLine.of(measure, this::firstName))
+        .toList();
+  }
+
+  private List<NextLine.DrillLink> drillsFor(Player player, Skill skill, ClubReading reading) {
+    DrillGains gains = PracticeReading.beside(reading.gains());
     return catalogue.drills().stream()
         .filter(drill -> drill.scored().isPresent() && weight(drill, skill) > 0)
-        .sorted(Comparator.comparingDouble((Drill drill) -> -weight(drill, skill)))
+        .filter(drill -> RoleAccess.of(player.limits(), drill) != RoleAccess.NEITHER)
+        .sorted(
+            Comparator.comparingDouble(
+                (Drill drill) -> -weight(drill, skill) * gains.of(drill.key())))
         .limit(2)
         .map(drill -> new NextLine.DrillLink(drill.key().value(), drill.name()))
         .toList();

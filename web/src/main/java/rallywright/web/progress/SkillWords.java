@@ -53,6 +53,11 @@ final class SkillWords {
     return "No clear change" + from;
   }
 
+  /** A chance as so many in 100, never 0 or 100. */
+  static String inHundred(double chance) {
+    return Math.max(1, Math.min(99, Math.round(100 * chance))) + " in 100";
+  }
+
   private static String outOf(double chance) {
     return chance >= 0.95 ? "19 in 20 or more" : Math.round(10 * chance) + " in 10";
   }

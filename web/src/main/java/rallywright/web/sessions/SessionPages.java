@@ -14,7 +14,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import rallywright.engine.session.Conditions;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.paper.press.QrPicture;
@@ -29,6 +28,7 @@ import rallywright.web.page.FormReader;
 import rallywright.web.page.NotHere;
 import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
+import rallywright.web.weather.WeatherWords;
 
 /** The list of sessions, and one session: print, run, type in, look back. */
 @Controller
@@ -158,8 +158,7 @@ final class SessionPages {
     model.addAttribute("state", state(session));
     model.addAttribute("blocks", BlockWords.of(open));
     model.addAttribute("who", open.names().listed(session.plan().present()));
-    model.addAttribute(
-        "weather", open.progress().conditions().map(noted -> weather(noted, frame)).orElse(""));
+    model.addAttribute("weather", open.isIndoors() ? List.of() : weather(open, frame));
     model.addAttribute("arrival", arrival);
     model.addAttribute("known", desk.namesBeside(session));
     model.addAttribute("code", code);
@@ -167,19 +166,15 @@ final class SessionPages {
     return "sessions/one";
   }
 
-  private static String weather(Conditions noted, PageFrame frame) {
-    String wind =
-        switch (noted.wind()) {
-          case CALM -> "calm";
-          case LIGHT -> "wind that moves soft balls";
-          case STRONG -> "wind that changes shots";
-        };
-    String sun = noted.sun() == Conditions.Sun.BLINDING ? ", sun that blinds one side" : "";
-    String warmth =
-        noted.temperatureCelsius().isPresent()
-            ? ", " + frame.units().temperature(noted.temperatureCelsius().getAsDouble())
-            : "";
-    return "Noted on court: " + wind + sun + warmth + ".";
+  /** What was noted on court, else what is expected. */
+  private List<WeatherWords> weather(OpenSession open, PageFrame frame) {
+    WeatherWords words =
+        open.progress()
+            .conditions()
+            .map(noted -> WeatherWords.of(noted, frame.units()))
+            .orElseGet(
+                () -> WeatherWords.of(desk.weather().of(open.session().id()), frame.units()));
+    return words.isEmpty() ? List.of() : List.of(words);
   }
 
   private static String when(Session session) {

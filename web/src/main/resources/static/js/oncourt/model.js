@@ -55,6 +55,9 @@ import { at, isSideOut } from './score.js';
  * @property {'FEET'|'METRIC'} units
  * @property {{id: string, name: string}[]} players
  * @property {string[]} cautions
+ * @property {{celsius: number|null, humidityPercent: number|null, always: string, edition: string,
+ *   heat: [number, string, string][]}} [weather] what is expected; heat by category: from (°F),
+ *   words, advice
  * @property {BlockPlan[]} blocks
  * @property {Record<string, string>} drawings
  */

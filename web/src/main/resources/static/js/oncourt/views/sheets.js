@@ -5,6 +5,7 @@ import { names } from '../model.js';
 import { headStart, resultGrid } from './scoring.js';
 import { KEEP_OPEN, saveButton, sheet, standing } from './frame.js';
 import { cautions } from './other.js';
+import { categoryOf, heatIndex } from '../heat.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
 
@@ -244,5 +245,30 @@ function weather(scene) {
       el('output.stepper-value', {}, noted?.celsius === undefined ? '–'
         : `${degrees} ${fahrenheit ? '°F' : '°C'}`),
       el('button.cell', { 'data-act': 'warmer', 'data-by': fahrenheit ? 2 : 1,
-        'aria-label': 'Warmer' }, '+')));
+        'aria-label': 'Warmer' }, '+')),
+    el('h3', {}, 'Humidity'),
+    el('div.stepper', {},
+      el('button.cell', { 'data-act': 'damper', 'data-by': -5, 'aria-label': 'Drier' }, '−'),
+      el('output.stepper-value', {}, noted?.humidityPercent === undefined ? '–'
+        : `${Math.round(noted.humidityPercent)} %`),
+      el('button.cell', { 'data-act': 'damper', 'data-by': 5, 'aria-label': 'Damper' }, '+')),
+    heat(scene));
+}
+
+/** How hot it feels, once both temperature and humidity are noted. @param {Scene} scene */
+function heat(scene) {
+  const { celsius, humidityPercent } = scene.session.conditions ?? {};
+  const known = scene.plan.weather;
+  if (celsius === undefined || humidityPercent === undefined || !known) {
+    return el('p', { 'data-key': 'heat' }, 'Temperature and humidity together tell the heat.');
+  }
+  const index = heatIndex(celsius, humidityPercent);
+  const felt = scene.plan.units === 'FEET' ? `${Math.round(index)} °F`
+    : `${Math.round((index - 32) / 1.8)} °C`;
+  const [, words, advice] = categoryOf(known.heat, index);
+  return el('div.caution', { 'data-key': 'heat', role: 'status' },
+    el('ul.plain', {},
+      el('li', {}, el('strong', {}, `Feels like ${felt} in the shade: ${words}. `), advice),
+      el('li', {}, known.always),
+      el('li', {}, known.edition)));
 }
