@@ -3,6 +3,8 @@
 // The phone keeps the events themselves, the server's and its own that are not home yet, and reads
 // everything it shows from them. So undo of any depth, a reload and a late answer are one thing.
 
+import { joinGame } from './entries.js';
+import { joined } from './joined.js';
 import { after, start, winnerAt } from './score.js';
 
 /**
@@ -15,6 +17,8 @@ import { after, start, winnerAt } from './score.js';
  * @property {number} [v] the version of this form
  * @property {string} [session]
  * @property {string} [by] the phone that made it
+ * @property {number} [n] the phone's own count of its events of this session, from 1
+ * @property {number} [seen] how many of the server's events the phone had when it made this one
  * @property {string} [game]
  * @property {string} [block]
  * @property {string} [player]
@@ -46,23 +50,6 @@ import { after, start, winnerAt } from './score.js';
  * @property {CourtEvent|null} last the newest event that counts, the one an undo takes back
  * @property {CourtEvent|null} lastRally the newest rally, where it is the newest event
  */
-
-/**
- * The events that count: each id once, without those that were undone.
- * @param {CourtEvent[]} events in the order in which they arrived @returns {CourtEvent[]}
- */
-export function counting(events) {
-  const seen = new Set();
-  const once = events.filter((event) => !seen.has(event.id) && seen.add(event.id));
-  const cancelled = new Set();
-  for (let i = once.length - 1; i >= 0; i--) {
-    const event = once[i];
-    if (event.type === 'undone' && !cancelled.has(event.id)) {
-      cancelled.add(event.undone);
-    }
-  }
-  return once.filter((event) => !cancelled.has(event.id));
-}
 
 /**
  * @param {import('./score.js').Format} format
@@ -168,6 +155,7 @@ function status(state, given, clockEnded, last) {
  * @property {Map<string, CourtEvent>} efforts by player
  * @property {CourtEvent|null} end
  * @property {CourtEvent[]} counted every event that counts
+ * @property {import('./entries.js').Dispute[]} disputes games that two phones scored differently
  */
 
 /**
@@ -176,7 +164,7 @@ function status(state, given, clockEnded, last) {
  * @returns {SessionView}
  */
 export function foldSession(blocks, events) {
-  const counted = counting(events);
+  const entries = joined(events);
   /** @type {SessionView} */
   const session = {
     games: new Map(),
@@ -187,19 +175,23 @@ export function foldSession(blocks, events) {
     conditions: null,
     efforts: new Map(),
     end: null,
-    counted,
+    counted: entries.map(({ event }) => event),
+    disputes: [],
   };
-  /** @type {Map<string, CourtEvent[]>} */
+  /** @type {Map<string, import('./joined.js').Entry[]>} */
   const byGame = new Map();
-  for (const event of counted) {
-    if (event.game) {
-      const own = byGame.get(event.game);
-      own ? own.push(event) : byGame.set(event.game, [event]);
+  for (const entry of entries) {
+    const { game } = entry.event;
+    if (game) {
+      const own = byGame.get(game);
+      own ? own.push(entry) : byGame.set(game, [entry]);
     }
-    take(session, event);
+    take(session, entry.event);
   }
-  for (const game of blocks.flatMap((block) => block.games)) {
-    session.games.set(game.id, foldGame(game.format, byGame.get(game.id) ?? []));
+  for (const { id, format } of blocks.flatMap((block) => block.games)) {
+    const { view, disputes } = joinGame(id, format, byGame.get(id) ?? []);
+    session.games.set(id, view);
+    session.disputes.push(...disputes);
   }
   return session;
 }
