@@ -135,8 +135,7 @@ class ScoringTwinIT {
     sent.put("format", JSON.writeValueAsString(wire(format)));
     sent.put("events", events.stream().map(EventJson::write).toList());
     sent.put("typed", Map.of("score", List.of(typed.a(), typed.b()), "time", time));
-    SessionProgress progress =
-        SessionProgress.of(session(), (block, game) -> format, events);
+    SessionProgress progress = SessionProgress.of(session(), (block, game) -> format, events);
     GameProgress game = progress.game(GAME).orElseThrow();
     FinalScoreCheck check = FinalScoreCheck.of(format);
     String refusal =

@@ -38,6 +38,7 @@ public final class SessionProgress {
   private final Map<BlockId, Long> starts = new LinkedHashMap<>();
   private final Map<BlockId, Long> ends = new HashMap<>();
   private Optional<BlockId> current = Optional.empty();
+  private Optional<JoinedLog.Entry> newestStart = Optional.empty();
   private Optional<Conditions> conditions = Optional.empty();
   private final List<Dispute> disputes = new ArrayList<>();
   private boolean ended;
@@ -70,7 +71,7 @@ public final class SessionProgress {
       if (own != null) {
         own.take(entry);
       }
-      progress.take(entry.event());
+      progress.take(entry);
     }
     entries.forEach((id, own) -> progress.games.put(id, own.result()));
     entries.values().forEach(own -> progress.disputes.addAll(own.disputes()));
@@ -101,9 +102,14 @@ public final class SessionProgress {
     return Optional.empty();
   }
 
-  private void take(CourtEvent event) {
+  private void take(JoinedLog.Entry entry) {
+    CourtEvent event = entry.event();
     if (event instanceof BlockStarted started) {
-      current = Optional.of(started.block());
+      // A block that a phone began without knowing of a later one does not turn the session back.
+      if (newestStart.filter(entry::isBlindTo).isEmpty()) {
+        current = Optional.of(started.block());
+        newestStart = Optional.of(entry);
+      }
       starts.putIfAbsent(started.block(), started.stamp().atMillis());
     } else if (event instanceof BlockEnded finished) {
       ends.put(finished.block(), finished.stamp().atMillis());

@@ -26,6 +26,7 @@ import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.Score;
 import rallywright.engine.score.Side;
+import rallywright.engine.session.CourtEvent.BlockStarted;
 import rallywright.engine.session.CourtEvent.FinalScoreGiven;
 import rallywright.engine.session.CourtEvent.Finish;
 import rallywright.engine.session.CourtEvent.FirstServerNamed;
@@ -158,6 +159,16 @@ class TwoPhonesTest {
     arrived.add(new FirstServerNamed(stamp("phone 2", 1, 0), GAME, Side.B));
     assertThat(game().firstServer()).contains(Side.A);
     assertThat(progress().disputes()).hasSize(1);
+  }
+
+  @Test
+  void block_begunByAPhoneThatDidNotKnowOfALaterOne_doesNotTurnTheSessionBack() {
+    arrived.add(new BlockStarted(stamp("phone 1", 1, 0), new BlockId("b1")));
+    arrived.add(new BlockStarted(stamp("phone 1", 2, 1), new BlockId("b2")));
+    arrived.add(new BlockStarted(stamp("phone 2", 1, 1), new BlockId("b1")));
+    assertThat(progress().current()).contains(new BlockId("b2"));
+    arrived.add(new BlockStarted(stamp("phone 2", 2, 3), new BlockId("b1")));
+    assertThat(progress().current()).contains(new BlockId("b1"));
   }
 
   @Test

@@ -4,8 +4,8 @@
 // everything it shows from them. So undo of any depth, a reload and a late answer are one thing.
 
 import { joinGame } from './entries.js';
-import { joined } from './joined.js';
-import { after, start, winnerAt } from './score.js';
+import { isBlindTo, joined } from './joined.js';
+import { after, start as beginning, winnerAt } from './score.js';
 
 /**
  * One thing that happened on court, as it travels.
@@ -49,6 +49,7 @@ import { after, start, winnerAt } from './score.js';
  * @property {import('./score.js').Side|null} firstServer
  * @property {CourtEvent|null} last the newest event that counts, the one an undo takes back
  * @property {CourtEvent|null} lastRally the newest rally, where it is the newest event
+ * @property {import('./score.js').Side|null} lastServer who served in the newest rally
  */
 
 /**
@@ -56,7 +57,7 @@ import { after, start, winnerAt } from './score.js';
  * @param {import('./score.js').Side[]} winners
  */
 function replay(format, winners) {
-  let state = start(format);
+  let state = beginning(format);
   for (const winner of winners) {
     // A first server named late can end the game earlier than the rallies were seen to.
     if (!winnerAt(format, state.score)) {
@@ -81,6 +82,8 @@ export function foldGame(planned, events) {
   /** @type {CourtEvent|null} */
   let given = null;
   let clockEnded = false;
+  /** @type {import('./score.js').Side|null} */
+  let lastServer = null;
   /** @type {CourtEvent|null} */
   let last = null;
   for (const event of events) {
@@ -89,6 +92,7 @@ export function foldGame(planned, events) {
       if (given || clockEnded || winnerAt(format, state.score)) {
         continue;
       }
+      lastServer = state.server;
       winners.push(event.winner);
     } else if (event.type === 'first-server' && event.server) {
       firstServer = event.server;
@@ -102,16 +106,18 @@ export function foldGame(planned, events) {
     }
     last = event;
   }
-  return view(replay(format, winners), { winners, firstServer, given, clockEnded, last });
+  return view(replay(format, winners),
+    { winners, firstServer, given, clockEnded, last, lastServer });
 }
 
 /**
  * @param {import('./score.js').State} state
  * @param {{winners: import('./score.js').Side[], firstServer: import('./score.js').Side|null,
- *   given: CourtEvent|null, clockEnded: boolean, last: CourtEvent|null}} seen
+ *   given: CourtEvent|null, clockEnded: boolean, last: CourtEvent|null,
+ *   lastServer: import('./score.js').Side|null}} seen
  * @returns {GameView}
  */
-function view(state, { winners, firstServer, given, clockEnded, last }) {
+function view(state, { winners, firstServer, given, clockEnded, last, lastServer }) {
   /** @type {import('./score.js').Score} */
   const score = given ? [Number(given.a), Number(given.b)] : state.score;
   const agrees = score[0] === state.score[0] && score[1] === state.score[1];
@@ -123,6 +129,7 @@ function view(state, { winners, firstServer, given, clockEnded, last }) {
     firstServer,
     last,
     lastRally: last?.type === 'rally' ? last : null,
+    lastServer,
   };
 }
 
@@ -180,13 +187,19 @@ export function foldSession(blocks, events) {
   };
   /** @type {Map<string, import('./joined.js').Entry[]>} */
   const byGame = new Map();
+  /** @type {import('./joined.js').Entry|null} */
+  let start = null;
   for (const entry of entries) {
     const { game } = entry.event;
     if (game) {
       const own = byGame.get(game);
       own ? own.push(entry) : byGame.set(game, [entry]);
     }
-    take(session, entry.event);
+    // A block that a phone began without knowing of a later one does not turn the session back.
+    /** @type {boolean} */
+    const late = start !== null && isBlindTo(entry, start);
+    start = entry.event.type === 'block-started' && !late ? entry : start;
+    take(session, entry.event, late);
   }
   for (const { id, format } of blocks.flatMap((block) => block.games)) {
     const { view, disputes } = joinGame(id, format, byGame.get(id) ?? []);
@@ -196,10 +209,11 @@ export function foldSession(blocks, events) {
   return session;
 }
 
-/** @param {SessionView} session @param {CourtEvent} event */
-function take(session, event) {
+/** @param {SessionView} session @param {CourtEvent} event
+ * @param {boolean} late whether its phone did not know of the block that is on */
+function take(session, event, late) {
   if (event.type === 'block-started' && event.block) {
-    session.current = event.block;
+    session.current = late ? session.current : event.block;
     if (!session.starts.has(event.block)) {
       session.starts.set(event.block, event);
     }

@@ -29,6 +29,20 @@ function keep(session, key) {
 }
 
 /**
+ * The session that a key opened on this phone before; so its code also works without a network.
+ * @param {string} key @returns {string|null}
+ */
+export function openedBefore(key) {
+  try {
+    const name = Object.keys(localStorage)
+      .find((each) => each.startsWith(KEPT) && localStorage.getItem(each) === key);
+    return name ? name.slice(KEPT.length) : null;
+  } catch {
+    return null;
+  }
+}
+
+/**
  * Opens a session again with the key that was used before.
  * @param {string} session @returns {Promise<boolean>} whether it is open
  */

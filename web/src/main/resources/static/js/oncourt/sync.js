@@ -1,32 +1,43 @@
 // Between the phone and the server: events go out in order until each is answered for, what others
 // did comes in. Repeating a message does no harm, so every doubt ends in sending again.
 
-import { queueOf } from './queue.js';
 import { openWithKey } from './key.js';
+import { queueOf } from './queue.js';
 
 /** @typedef {import('./fold.js').CourtEvent} CourtEvent */
+/** @typedef {import('./queue.js').Refused} Refused */
 
+/** The form in which this page talks; a server with a smaller number does not understand it. */
+const FORM = 2;
 const FIRST_PAUSE_MS = 1000;
-const LONGEST_PAUSE_MS = 30000;
-const LOOK_EVERY_MS = 8000;
+const LONGEST_PAUSE_MS = 60000;
+const LOOK_EVERY_MS = 4000;
+const PATIENCE_MS = 10000;
 const MOST_AT_ONCE = 100;
+/** Below this the way of a message explains the difference of two clocks. */
+const SAME_CLOCK_MS = 2000;
 
 /**
  * What the page shows of the way home.
  * @typedef {object} Way
  * @property {number} unsent how many events are not home yet
- * @property {'home'|'sending'|'waiting'|'closed'} state closed: the server does not let us in
- * @property {string[]} refused the sentences of events that were refused
+ * @property {'home'|'sending'|'waiting'|'closed'|'older'} state closed: the server does not let us
+ *   in; older: it does not understand this page
+ * @property {string[]} news the sentences of events that were refused and not read yet
+ * @property {Refused[]} refused all that the server did not take
  * @property {boolean} lasting whether a reload keeps unsent events
+ * @property {boolean} outdated whether the server has a newer page
  */
 
 export class Sync {
   /**
    * @param {string} session
+   * @param {{by: string, build: string}} phone its name and the mark of its page
    * @param {() => void} changed called whenever something to be shown has changed
    */
-  constructor(session, changed) {
+  constructor(session, phone, changed) {
     this.session = session;
+    this.phone = phone;
     this.changed = changed;
     /** @type {CourtEvent[]} the server's events in its order */
     this.home = [];
@@ -37,18 +48,23 @@ export class Sync {
     /** @type {Record<string, any>|null} */
     this.plan = null;
     this.planMark = '';
-    /** @type {string[]} */
+    this.visitor = 'phone';
+    this.ahead = 0;
+    /** @type {Refused[]} */
     this.refused = [];
+    /** @type {string[]} */
+    this.news = [];
     this.closed = false;
+    this.older = false;
+    this.outdated = false;
     this.reached = true;
-    this.sending = false;
-    this.looking = false;
+    this.busy = false;
     this.pause = FIRST_PAUSE_MS;
     /** @type {ReturnType<typeof setTimeout>|undefined} */
     this.timer = undefined;
   }
 
-  /** Starts: takes up what an earlier page left unsent, then looks what the server has. */
+  /** Starts with what this phone kept, then goes on with the server for as long as it is open. */
   async start() {
     this.queue = await queueOf(this.session);
     navigator.storage?.persist?.().catch(() => {
@@ -56,12 +72,22 @@ export class Sync {
     });
     this.own = await this.queue.all();
     this.own.forEach((event) => this.unsent.add(event.id));
-    await this.look();
-    this.send();
-    setInterval(() => document.visibilityState === 'visible' && this.wake(), LOOK_EVERY_MS);
+    this.refused = await this.queue.refused();
+    const known = await this.queue.known();
+    if (known) {
+      Object.assign(this, { plan: known.plan, planMark: known.planMark, home: known.home,
+        visitor: known.visitor, ahead: known.ahead });
+      this.changed();
+    }
     document.addEventListener('visibilitychange', () => this.wake());
     addEventListener('online', () => this.wake());
     addEventListener('pageshow', () => this.wake());
+    await this.round();
+  }
+
+  /** The time on the server's clock, on which all phones agree whatever their own clocks say. */
+  now() {
+    return Date.now() + this.ahead;
   }
 
   /** Everything that happened, the server's list first, then what it does not show yet. */
@@ -79,18 +105,23 @@ export class Sync {
     const waiting = this.unsent.size > 0;
     return {
       unsent: this.unsent.size,
-      state: this.closed ? 'closed' : this.reached && !waiting ? 'home' : this.reached
-        ? 'sending' : 'waiting',
+      state: this.closed ? 'closed' : this.older ? 'older' : !this.reached ? 'waiting'
+        : waiting ? 'sending' : 'home',
+      news: this.news,
       refused: this.refused,
       lasting: this.queue?.lasting ?? false,
+      outdated: this.outdated,
     };
   }
 
   /**
-   * Takes new events: kept first, then counted, then sent.
-   * @param {CourtEvent[]} events
+   * Takes new events: counted on, kept, shown, then sent.
+   * @param {CourtEvent[]} made
    */
-  async add(events) {
+  async add(made) {
+    let n = this.counted();
+    const seen = this.home.length;
+    const events = made.map((event) => ({ ...event, n: ++n, seen }));
     this.own.push(...events);
     events.forEach((event) => this.unsent.add(event.id));
     const kept = this.queue?.add(events);
@@ -98,45 +129,52 @@ export class Sync {
     try {
       await kept;
     } catch {
-      this.refused.push(
+      this.news.push(
         'This browser could not keep the last score in its store. Leave this page open until it is'
           + ' sent.');
     }
-    this.send();
+    if (this.reached) {
+      this.wake();
+    }
   }
 
-  /** Looks and sends at once, whatever pause was running. */
+  /** How far this phone has counted its own events. */
+  counted() {
+    return [...this.events(), ...this.refused.map(({ event }) => event)]
+      .filter((event) => event.by === this.phone.by)
+      .reduce((most, event) => Math.max(most, event.n ?? 0), 0);
+  }
+
+  /** Goes on at once, whatever pause was running. */
   wake() {
     this.pause = FIRST_PAUSE_MS;
-    this.look();
-    this.send();
+    this.round();
   }
 
-  /** Sends what waits; after a failure again, with growing pauses. */
-  async send() {
-    if (this.sending || this.unsent.size === 0) {
+  /**
+   * Sends what waits and looks what others did; then again after a while, after a failure with
+   * growing pauses.
+   */
+  async round() {
+    if (this.busy) {
       return;
     }
     clearTimeout(this.timer);
-    this.sending = true;
-    let again = false;
+    this.busy = true;
     try {
-      while (this.unsent.size > 0 && (await this.sendSome())) {
-        this.pause = FIRST_PAUSE_MS;
-      }
-      again = this.unsent.size > 0;
+      while (this.unsent.size > 0 && !this.older && (await this.sendSome()));
+      await this.look();
+      this.pause = FIRST_PAUSE_MS;
     } catch {
       this.reached = false;
-      again = true;
     }
-    this.sending = false;
+    this.busy = false;
     this.changed();
-    if (again) {
-      this.timer = setTimeout(() => this.send(), this.pause * (0.75 + Math.random() / 2));
-      this.pause = Math.min(LONGEST_PAUSE_MS, this.pause * 2);
-    } else {
-      this.look();
-    }
+    const more = this.unsent.size > 0 && !this.closed && !this.older;
+    const rest = this.reached && !more ? LOOK_EVERY_MS : this.pause * (0.75 + Math.random() / 2);
+    this.pause = this.reached && !more ? FIRST_PAUSE_MS
+      : Math.min(LONGEST_PAUSE_MS, this.pause * 2);
+    this.timer = setTimeout(() => this.round(), rest);
   }
 
   /** Sends the oldest unsent events. @returns {Promise<boolean>} whether the server answered */
@@ -148,51 +186,72 @@ export class Sync {
     }
     /** @type {{answers: {id: string, outcome: string, reason?: string}[]}} */
     const { answers } = await response.json();
-    for (const { id, outcome, reason } of answers) {
-      this.unsent.delete(id);
-      if (outcome === 'refused') {
-        this.own = this.own.filter((event) => event.id !== id);
-        this.refused.push(reason ?? 'The server refused a score without a reason.');
-      }
-    }
+    await this.setAside(answers.filter(({ outcome }) => outcome === 'refused'));
+    answers.forEach(({ id }) => this.unsent.delete(id));
     await this.queue?.drop(answers.map((answer) => answer.id));
     this.reached = true;
     this.changed();
-    return answers.length > 0;
+    return answers.some(({ id }) => some.some((event) => event.id === id));
+  }
+
+  /** What the server did not take counts no more, but is kept. */
+  /** @param {{id: string, reason?: string}[]} answers */
+  async setAside(answers) {
+    const refused = answers.flatMap(({ id, reason }) =>
+      this.own.filter((event) => event.id === id).map((event) => ({
+        event,
+        reason: reason ?? 'The server refused a score without a reason.',
+      })));
+    if (refused.length > 0) {
+      await this.queue?.refuse(refused);
+      this.refused.push(...refused);
+      this.news.push(...refused.map(({ reason }) => reason));
+      this.own = this.own.filter((event) => !refused.some((each) => each.event === event));
+    }
   }
 
   /** Asks what happened elsewhere. */
   async look() {
-    if (this.looking) {
-      return;
+    const query = `state?since=${this.home.length}&plan=${encodeURIComponent(this.planMark)}`;
+    const asked = Date.now();
+    const response = await this.ask(query, { method: 'GET' });
+    if (response) {
+      const state = await response.json();
+      this.compareClocks(state.now, asked);
+      await this.takeIn(state);
     }
-    this.looking = true;
-    try {
-      const query = `state?since=${this.home.length}&plan=${encodeURIComponent(this.planMark)}`;
-      const response = await this.ask(query, { method: 'GET' });
-      if (response) {
-        this.takeIn(await response.json());
-      }
-    } catch {
-      this.reached = false;
+  }
+
+  /** @param {number|undefined} now the server's clock @param {number} asked the phone's, before */
+  compareClocks(now, asked) {
+    const ahead = (now ?? asked) - (asked + Date.now()) / 2;
+    if (Math.abs(ahead - this.ahead) > SAME_CLOCK_MS) {
+      this.ahead = Math.round(ahead);
     }
-    this.looking = false;
-    this.changed();
   }
 
   /** @param {Record<string, any>} state */
-  takeIn(state) {
+  async takeIn(state) {
     this.reached = true;
+    this.older = (state.form ?? 1) < FORM;
+    this.outdated = state.build !== undefined && state.build !== this.phone.build;
+    const before = this.home.length;
     this.home = [...this.home.slice(0, state.from), ...state.events];
+    this.visitor = state.visitor ?? this.visitor;
     if (state.plan) {
       this.plan = state.plan;
       this.planMark = state.planMark;
     }
     const there = new Set(this.home.map((event) => event.id));
-    const back = this.own.filter((event) => there.has(event.id) && this.unsent.has(event.id));
-    back.forEach((event) => this.unsent.delete(event.id));
-    this.queue?.drop(back.map((event) => event.id));
+    const back = this.own.filter((event) => there.has(event.id)).map((event) => event.id);
+    const late = back.filter((id) => this.unsent.delete(id));
     this.own = this.own.filter((event) => !there.has(event.id));
+    this.changed();
+    if (this.plan && (state.plan || state.events.length > 0 || before !== this.home.length)) {
+      await this.queue?.know({ plan: this.plan, planMark: this.planMark, home: this.home,
+        visitor: this.visitor, ahead: this.ahead });
+    }
+    await this.queue?.drop(late);
   }
 
   /**
@@ -202,6 +261,10 @@ export class Sync {
    */
   async ask(what, how) {
     const response = await this.reach(what, how);
+    if (response?.status === 409) {
+      this.older = true;
+      return null;
+    }
     if (response && !response.ok) {
       throw new Error(`answered ${response.status}`);
     }
@@ -230,17 +293,20 @@ export class Sync {
   }
 
   /**
-   * One message and its answer, whatever it says; null where the phone is not let in.
+   * One message and its answer, whatever it says; null where the phone is not let in. A network
+   * that takes the message and never answers counts as none.
    * @param {string} what @param {RequestInit} how @returns {Promise<Response|null>}
    */
   async reach(what, how) {
     const send = () =>
       fetch(`/court/${encodeURIComponent(this.session)}/${what}`, {
         ...how,
-        headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
+        headers: { 'Content-Type': 'application/json', Accept: 'application/json',
+          'Rallywright-Form': String(FORM) },
         credentials: 'same-origin',
         cache: 'no-store',
         redirect: 'manual',
+        signal: AbortSignal.timeout(PATIENCE_MS),
       });
     let response = await send();
     if (isShut(response) && (await openWithKey(this.session))) {
@@ -251,8 +317,8 @@ export class Sync {
   }
 
   /** The person has read why something was refused. */
-  forgetRefusals() {
-    this.refused = [];
+  forgetNews() {
+    this.news = [];
     this.changed();
   }
 }
