@@ -59,6 +59,8 @@ final class CourtPhone {
   void tap(String act, String more) {
     Locator button = page.locator("[data-act='" + act + "']" + more).first();
     button.tap();
+    page.locator("body:not([data-keeping])")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
   }
 
   String text(String selector) {

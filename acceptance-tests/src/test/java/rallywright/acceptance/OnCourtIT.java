@@ -92,7 +92,7 @@ class OnCourtIT {
 
     phone.page.reload();
     phone.page.locator(".acts").waitFor();
-    assertThat(phone.text(".bar-title")).isEqualTo("Drop game");
+    assertThat(phone.text(".bar-title")).isEqualTo("Drop and follow");
     phone.tap("sheet", "[data-sheet=place]");
     assertThat(phone.text(".choose")).contains("4–2 time");
   }

@@ -110,6 +110,7 @@ public final class SessionProgress {
         current = Optional.of(started.block());
         newestStart = Optional.of(entry);
       }
+      ends.remove(started.block());
       starts.putIfAbsent(started.block(), started.stamp().atMillis());
     } else if (event instanceof BlockEnded finished) {
       ends.put(finished.block(), finished.stamp().atMillis());

@@ -2,6 +2,7 @@
 
 import { newId } from './ids.js';
 import { names, undoable, written } from './model.js';
+import { isSideOut } from './score.js';
 
 /** @typedef {import('./fold.js').CourtEvent} CourtEvent */
 /** @typedef {import('./model.js').Scene} Scene */
@@ -73,10 +74,11 @@ function noteEnding(scene, part, value) {
  */
 function struck(scene, data) {
   const view = scene.game ? scene.view(scene.game) : null;
-  const feeds = scene.game?.feed !== 'SERVE';
+  const serves = scene.game?.feed === 'SERVE'
+    || (scene.game !== null && isSideOut(scene.game.format));
   const outcome = amend(scene, (last) => {
     const stroke = last.ending?.stroke;
-    const behind = !feeds && data.side !== view?.lastServer ? 'RETURN' : 'THIRD_SHOT';
+    const behind = serves && data.side !== view?.lastServer ? 'RETURN' : 'THIRD_SHOT';
     const stage = data.zone === 'LINE' ? 'NET_EXCHANGE' : data.zone === 'WAY' ? 'TRANSITION'
       : stroke === 'SERVE' || stroke === 'RETURN' ? stroke : behind;
     return { ending: { ...last.ending, stage,

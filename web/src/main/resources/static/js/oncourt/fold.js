@@ -214,6 +214,7 @@ export function foldSession(blocks, events) {
 function take(session, event, late) {
   if (event.type === 'block-started' && event.block) {
     session.current = late ? session.current : event.block;
+    session.ends.delete(event.block);
     if (!session.starts.has(event.block)) {
       session.starts.set(event.block, event);
     }

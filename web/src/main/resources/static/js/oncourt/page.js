@@ -153,10 +153,18 @@ function tapped(event) {
     const events = stamped(outcome.events, session, by, at);
     const starts = events.find((each) => each.type === 'block-started');
     wasOn = starts ? starts.block : wasOn;
-    sync.add(events);
+    take(events);
   } else {
     show();
   }
+}
+
+/** The page is marked as long as new entries are on their way into the phone's store. */
+/** @param {import('./fold.js').CourtEvent[]} events */
+async function take(events) {
+  document.body.dataset.keeping = 'yes';
+  await sync.add(events);
+  delete document.body.dataset.keeping;
 }
 
 /** What a tap does that makes no event. @type {Record<string, (data: DOMStringMap) => void>} */

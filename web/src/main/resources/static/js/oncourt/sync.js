@@ -14,6 +14,8 @@ const LONGEST_PAUSE_MS = 60000;
 const LOOK_EVERY_MS = 4000;
 const PATIENCE_MS = 10000;
 const MOST_AT_ONCE = 100;
+/** A store that takes longer to keep a tap must not make the page look dead. */
+const STORE_PATIENCE_MS = 300;
 /** Below this the way of a message explains the difference of two clocks. */
 const SAME_CLOCK_MS = 2000;
 
@@ -56,6 +58,7 @@ export class Sync {
     this.news = [];
     this.closed = false;
     this.older = false;
+    this.met = false;
     this.outdated = false;
     this.reached = true;
     this.busy = false;
@@ -124,15 +127,15 @@ export class Sync {
     const events = made.map((event) => ({ ...event, n: ++n, seen }));
     this.own.push(...events);
     events.forEach((event) => this.unsent.add(event.id));
-    const kept = this.queue?.add(events);
-    this.changed();
     try {
-      await kept;
+      // What is shown is kept: a page that ends in the middle of a tap has shown nothing yet.
+      await Promise.race([this.queue?.add(events), rest(STORE_PATIENCE_MS)]);
     } catch {
       this.news.push(
         'This browser could not keep the last score in its store. Leave this page open until it is'
           + ' sent.');
     }
+    this.changed();
     if (this.reached) {
       this.wake();
     }
@@ -161,20 +164,32 @@ export class Sync {
     }
     clearTimeout(this.timer);
     this.busy = true;
-    try {
+    // Nothing goes out before the server has said in which form it talks.
+    const met = this.met || (await this.tried(() => this.look()));
+    const sent = met && (await this.tried(async () => {
       while (this.unsent.size > 0 && !this.older && (await this.sendSome()));
-      await this.look();
-      this.pause = FIRST_PAUSE_MS;
-    } catch {
-      this.reached = false;
-    }
+    }));
+    const looked = met && (await this.tried(() => this.look()));
+    this.reached = looked;
     this.busy = false;
     this.changed();
-    const more = this.unsent.size > 0 && !this.closed && !this.older;
-    const rest = this.reached && !more ? LOOK_EVERY_MS : this.pause * (0.75 + Math.random() / 2);
-    this.pause = this.reached && !more ? FIRST_PAUSE_MS
-      : Math.min(LONGEST_PAUSE_MS, this.pause * 2);
-    this.timer = setTimeout(() => this.round(), rest);
+    if (sent && looked && !this.closed) {
+      this.pause = FIRST_PAUSE_MS;
+      this.timer = setTimeout(() => this.round(), LOOK_EVERY_MS);
+    } else {
+      this.timer = setTimeout(() => this.round(), this.pause * (0.75 + Math.random() / 2));
+      this.pause = Math.min(LONGEST_PAUSE_MS, this.pause * 2);
+    }
+  }
+
+  /** Whether a step came to its end. @param {() => Promise<void>} step */
+  async tried(step) {
+    try {
+      await step();
+      return true;
+    } catch {
+      return false;
+    }
   }
 
   /** Sends the oldest unsent events. @returns {Promise<boolean>} whether the server answered */
@@ -233,6 +248,7 @@ export class Sync {
   /** @param {Record<string, any>} state */
   async takeIn(state) {
     this.reached = true;
+    this.met = true;
     this.older = (state.form ?? 1) < FORM;
     this.outdated = state.build !== undefined && state.build !== this.phone.build;
     const before = this.home.length;
@@ -263,7 +279,6 @@ export class Sync {
     const response = await this.reach(what, how);
     if (response?.status === 409) {
       this.older = true;
-      return null;
     }
     if (response && !response.ok) {
       throw new Error(`answered ${response.status}`);
@@ -326,4 +341,11 @@ export class Sync {
 /** Whether the server did not let the message in. @param {Response} response */
 function isShut(response) {
   return response.type === 'opaqueredirect' || response.status === 401 || response.status === 403;
+}
+
+/** @param {number} millis @returns {Promise<void>} */
+function rest(millis) {
+  return new Promise((resolve) => {
+    setTimeout(resolve, millis);
+  });
 }
