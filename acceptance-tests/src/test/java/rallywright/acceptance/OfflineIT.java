@@ -92,6 +92,7 @@ class OfflineIT {
     phone.tap("next-game", "");
     assertThat(phone.text(".sheet-body")).contains("Game 2 of 2", "near side", "far side");
     assertThat(phone.page.locator(".guide-court svg").count()).isEqualTo(1);
+    OnCourtIT.check(phone, "who stands where");
     phone.ready();
     phone.tap("final", "[data-a='5'][data-b='3']");
     phone.tap("next-block", "");

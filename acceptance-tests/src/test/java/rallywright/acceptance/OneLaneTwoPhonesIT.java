@@ -62,7 +62,9 @@ class OneLaneTwoPhonesIT {
           .isEqualTo("Two phones do not say the same of Ilse – Tomas: 2–0 or 0–1.");
       assertThat(court.progress().disputes()).hasSize(1);
 
+      OnCourtIT.check(one, "two phones differ");
       one.tap("sheet", "[data-sheet=doubt]");
+      OnCourtIT.check(one, "which is right");
       assertThat(one.text("[data-keep=other]")).contains("0–1", "another phone");
       one.tap("settle", "[data-keep=" + keep + "]");
       one.waitUntilHome();

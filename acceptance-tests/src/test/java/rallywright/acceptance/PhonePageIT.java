@@ -198,6 +198,27 @@ class PhonePageIT {
   }
 
   @Test
+  void largeType_onASmallPhone_leavesEverythingInReach() {
+    CourtPhone phone = court.phone();
+    phone.page.setViewportSize(320, 568);
+    phone.tap("sheet", "[data-sheet=more]");
+    phone.tap("set", "[data-part=size][data-value=large]");
+    OnCourtIT.check(phone, "more");
+    phone.tap("close", "");
+    phone.tap("sheet", "[data-sheet=blocks]");
+    phone.tap("show-block", "[data-block=b3]");
+    for (String mode : List.of("result", "rallies", "lanes")) {
+      phone.mode(mode);
+      OnCourtIT.check(phone, mode);
+      Object lowest =
+          phone.page.evaluate(
+              "() => Math.max(...[...document.querySelectorAll('.areas, .lower, .lanes, .acts')]"
+                  + ".map((each) => each.getBoundingClientRect().bottom)) - innerHeight");
+      assertThat(((Number) lowest).doubleValue()).as(mode).isLessThanOrEqualTo(1);
+    }
+  }
+
+  @Test
   void ending_tappedOnTheCourt_tellsStageMannerAndStroke() {
     CourtPhone phone = court.phone();
     phone.start("b5");
