@@ -65,12 +65,17 @@ public record PairSplit(String sides, Estimate estimate) {
             outlook.low(),
             Math.max(outlook.low(), Math.min(outlook.high(), outlook.chance())),
             outlook.high(),
-            "%s would win about %s games in 10, likely %s to %s."
+            "%s would win about %d games in 100, likely %d to %d."
                 .formatted(
                     pair,
-                    SkillWords.ten(outlook.chance()),
-                    SkillWords.ten(outlook.low()),
-                    SkillWords.ten(outlook.high()))));
+                    hundred(outlook.chance()),
+                    hundred(outlook.low()),
+                    hundred(outlook.high()))));
+  }
+
+  /** No game is said to be won for sure. */
+  private static long hundred(double chance) {
+    return Math.max(1, Math.min(99, Math.round(100 * chance)));
   }
 
   private static String pair(List<PlayerId> two, Function<PlayerId, String> names) {
