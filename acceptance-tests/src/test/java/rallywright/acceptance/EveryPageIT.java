@@ -83,6 +83,7 @@ class EveryPageIT {
         "/progress/method",
         "/progress/{player}/rise",
         "/progress/drills",
+        "/progress/pairs",
         "/players",
         "/players/{player}",
         "/players/{player}/erase",

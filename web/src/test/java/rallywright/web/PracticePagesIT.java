@@ -165,6 +165,35 @@ class PracticePagesIT {
     assertThat(coach.get("/progress/nobody/rise").statusCode()).isEqualTo(404);
   }
 
+  @Test
+  void rise_ofAChosenSize_saysHowManySessionsItTakes_andAnotherSizeIsRefused() {
+    play();
+    assertThat(coach.get(player() + "/rise").body()).contains("A rise of 10 rallies in 100 would");
+    assertThat(coach.get(player() + "/rise?size=LARGE").body())
+        .contains("A rise of 20 rallies in 100 would");
+    var other = coach.get(player() + "/rise?size=HUGE");
+    assertThat(other.statusCode()).isEqualTo(422);
+    assertThat(other.body()).contains("The rise (HUGE) is not one of those offered");
+  }
+
+  @Test
+  void pairs_ofFourPlayers_areSplitThreeWays_andOnePlayerTwiceIsRefused() {
+    assertThat(coach.get("/progress/pairs").body()).contains("A doubles game needs four players");
+    for (String name : List.of("Cy", "Di")) {
+      coach.post("/players/new", "/players/new", "name=" + name + "&level=4.0");
+    }
+    // Two of level 3.5 and two of 4.0: mixed pairs are even, so the strong pair comes last.
+    String games = coach.get("/progress/pairs").body();
+    assertThat(games).contains("Ada and Cy", "Ada and Di", "would win about 50 games in 100");
+    assertThat(games.indexOf("Cy and Di v Ada and Bo"))
+        .isGreaterThan(games.indexOf("Ada and Cy v Bo and Di"))
+        .isGreaterThan(games.indexOf("Ada and Di v Bo and Cy"));
+    String ada = beside.players().all().get(0).id().value();
+    var twice = coach.get("/progress/pairs?one=%s&two=%s&three=x&four=".formatted(ada, ada));
+    assertThat(twice.statusCode()).isEqualTo(422);
+    assertThat(twice.body()).contains("Ada stands on two places", "Nobody of the list stands here");
+  }
+
   private void rate(int rating) {
     beside
         .events()

@@ -45,6 +45,21 @@ import rallywright.engine.score.RoundThePost;
  */
 public final class RandomProblems {
 
+  /** What skills are worth, made up: stored optima must not hang on the point model. */
+  private static final Map<Skill, Double> WORTH =
+      Map.ofEntries(
+          Map.entry(Skill.SERVE, 0.08),
+          Map.entry(Skill.RETURN, 0.10),
+          Map.entry(Skill.DRIVE, 0.06),
+          Map.entry(Skill.DROP, 0.14),
+          Map.entry(Skill.RESET, 0.13),
+          Map.entry(Skill.DINK, 0.14),
+          Map.entry(Skill.ATTACK, 0.08),
+          Map.entry(Skill.COUNTER, 0.11),
+          Map.entry(Skill.PRESSING_VOLLEY, 0.10),
+          Map.entry(Skill.LOB, 0.02),
+          Map.entry(Skill.OVERHEAD, 0.04));
+
   private static final List<List<String>> EQUIPMENT =
       List.of(List.of(), List.of("cones"), List.of("ball basket"));
 
@@ -78,7 +93,8 @@ public final class RandomProblems {
     }
     SessionWish wish = SessionWish.of(45 + 5 * random.nextInt(16), 1 + random.nextInt(4));
     Coverage coverage = random.nextInt(2) == 0 ? Coverage.FULL : Coverage.NEEDS;
-    return PlanProblem.of(players, drills, wish.withCoverage(coverage));
+    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(players).withWorth(player -> WORTH);
+    return new PlanProblem(players, drills, wish.withCoverage(coverage), knowledge);
   }
 
   private Attendee player(String name) {

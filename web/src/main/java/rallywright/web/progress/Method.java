@@ -57,8 +57,8 @@ public enum Method {
   PARTNERS(
       "Partners",
       "The chance of a doubles game to 11 with each partner, against two average players of"
-          + " this club, and whether the two bring more together than each alone would lead"
-          + " one to expect.",
+          + " this club or against two that you choose, and whether the two bring more together"
+          + " than each alone would lead one to expect.",
       "Skills of both partners through the stages of the point, both possible sides of the"
           + " court, and the official serving order. The interval holds what is not known of"
           + " the skills.",

@@ -56,18 +56,19 @@ final class PracticePages {
     LocalDate usual = usual(player, reading, today);
     FormReader in = FormReader.of(request);
     LocalDate since = since(in, usual, today);
+    RiseSize size = in.choice("size", "The rise", RiseSize.MIDDLE);
     Form form = in.form();
     if (in.failed()) {
       response.setStatus(UNPROCESSABLE);
     } else {
-      form = Form.empty().with("since", since.toString());
+      form = Form.empty().with("since", since.toString()).with("size", size.name());
     }
     model.addAttribute(
         "frame", frames.frame(player.name() + ": risen?", PageFrame.Part.PROGRESS, request));
     model.addAttribute("player", player);
     model.addAttribute("form", form);
     model.addAttribute("since", SkillWords.DAY.format(since) + " " + since.getYear());
-    model.addAttribute("lines", lines(player, reading, since));
+    model.addAttribute("lines", lines(player, reading, since, size));
     model.addAttribute("early", early(player, reading));
     return "progress/rise";
   }
@@ -104,7 +105,8 @@ final class PracticePages {
     return usual;
   }
 
-  private static List<RiseLine> lines(Player player, ClubReading reading, LocalDate since) {
+  private static List<RiseLine> lines(
+      Player player, ClubReading reading, LocalDate since, RiseSize size) {
     List<RiseLine> lines = new ArrayList<>();
     for (Skill skill : Skill.values()) {
       if (reading.skill(player.id(), skill).enough()) {
@@ -112,9 +114,8 @@ final class PracticePages {
             RiseLine.of(
                 skill,
                 reading.rise(player.id(), skill, since),
-                reading
-                    .aboutPractice()
-                    .sessionsToShow(player.id(), skill, since, RiseLine.SHOWN_LOGITS)));
+                size,
+                reading.aboutPractice().sessionsToShow(player.id(), skill, since, size.logits())));
       }
     }
     return lines;

@@ -11,7 +11,7 @@ import rallywright.engine.skill.Estimate;
  * @param estimate the rallies in 100 against somebody who was even then, as a bar with its sentence
  * @param change whether it changed, in a word or three
  * @param chance how sure that is
- * @param power when a rise of {@value #SHOWN_RALLIES} rallies in 100 would show
+ * @param power when a rise of the size that was asked for would show
  */
 public record RiseLine(
     String skill,
@@ -20,18 +20,12 @@ public record RiseLine(
     String chance,
     String power) {
 
-  /** The rise that the page asks for: so many more rallies in 100 than half. */
-  static final int SHOWN_RALLIES = 10;
-
-  /** The same in logits. */
-  static final double SHOWN_LOGITS = Math.log((50.0 + SHOWN_RALLIES) / (50.0 - SHOWN_RALLIES));
-
   private static final double SURE_ENOUGH = 0.8;
 
   private static final rallywright.web.page.Estimate.Scale SHARES =
       new rallywright.web.page.Estimate.Scale(0.25, 0.75, "25 in 100", "75 in 100");
 
-  static RiseLine of(Skill skill, Estimate rise, OptionalInt sessions) {
+  static RiseLine of(Skill skill, Estimate rise, RiseSize size, OptionalInt sessions) {
     return new RiseLine(
         SkillWords.capital(skill.words()),
         new rallywright.web.page.Estimate(
@@ -43,7 +37,7 @@ public record RiseLine(
                 .formatted(hundred(rise.mean()), hundred(rise.low80()), hundred(rise.high80()))),
         change(rise.chanceAbove(0)),
         chance(rise.chanceAbove(0)),
-        power(sessions));
+        power(size, sessions));
   }
 
   private static String change(double chance) {
@@ -58,8 +52,8 @@ public record RiseLine(
         : "The chance that it rose is " + SkillWords.inHundred(chance) + ".";
   }
 
-  private static String power(OptionalInt sessions) {
-    String rise = "A rise of " + SHOWN_RALLIES + " rallies in 100 ";
+  private static String power(RiseSize size, OptionalInt sessions) {
+    String rise = "A rise of " + size.rallies() + " rallies in 100 ";
     if (sessions.isEmpty()) {
       return rise
           + "would not show even after 60 more sessions: too little is known of that day. Maybe"
