@@ -2,14 +2,16 @@ package rallywright.engine.session;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.IntStream;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.score.GameFormat;
+import rallywright.engine.score.GameState;
 import rallywright.engine.score.Score;
+import rallywright.engine.score.Scoring;
+import rallywright.engine.score.Serve;
 import rallywright.engine.session.CourtEvent.FinalScoreGiven;
 import rallywright.engine.session.JoinedLog.Entry;
 
@@ -110,12 +112,28 @@ final class GameEntries {
     if (shown.isOver()) {
       return now.isOver() && now.score().equals(shown.score());
     }
-    Set<Score> passed = new LinkedHashSet<>();
-    for (int length = 0; length <= counting.size(); length++) {
-      passed.add(fold(counting.subList(0, length)).score());
+    if (now.isOver() && now.state().isEmpty() && isWithin(shown.score(), now.score())) {
+      return true;
     }
-    boolean couldLead = now.isOver() && now.state().isEmpty();
-    return passed.contains(shown.score()) || (couldLead && isWithin(shown.score(), now.score()));
+    return IntStream.rangeClosed(0, counting.size())
+        .mapToObj(length -> fold(counting.subList(0, length)))
+        .anyMatch(passed -> isSame(passed, shown));
+  }
+
+  /** Whether two standings are one; where the serve decides who scores, it belongs to them. */
+  private boolean isSame(GameProgress one, GameProgress other) {
+    if (!one.score().equals(other.score())) {
+      return false;
+    }
+    if (format.scoring() == Scoring.EVERY_RALLY || one.state().isEmpty()) {
+      return true;
+    }
+    Serve serve = one.state().get().serve();
+    return other
+        .state()
+        .map(GameState::serve)
+        .filter(their -> their.side() != serve.side() || their.number() != serve.number())
+        .isEmpty();
   }
 
   private static EventId id(Entry entry) {

@@ -25,6 +25,7 @@ import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.Score;
+import rallywright.engine.score.Scoring;
 import rallywright.engine.score.Side;
 import rallywright.engine.session.CourtEvent.BlockStarted;
 import rallywright.engine.session.CourtEvent.FinalScoreGiven;
@@ -39,6 +40,7 @@ class TwoPhonesTest {
 
   private static final GameId GAME = new GameId("g1");
   private final List<CourtEvent> arrived = new ArrayList<>();
+  private GameFormat format = GameFormat.DRILL_GAME;
   private int made;
 
   @Test
@@ -105,6 +107,15 @@ class TwoPhonesTest {
     undo(onlyDispute().waiting());
     assertThat(game().score()).isEqualTo(Score.of(1, 0));
     assertThat(progress().disputes()).isEmpty();
+  }
+
+  @Test
+  void sideOut_seenByOnePhoneOnly_isInDoubtThoughNobodyScored() {
+    format = GameFormat.DRILL_GAME.withScoring(Scoring.SIDE_OUT_ONE_SERVER);
+    rally("phone 1", 1, 0, Side.A);
+    rally("phone 2", 1, 0, Side.B);
+    assertThat(game().score()).isEqualTo(Score.of(1, 0));
+    assertThat(onlyDispute().score()).isEqualTo(Score.of(0, 0));
   }
 
   @Test
@@ -222,7 +233,7 @@ class TwoPhonesTest {
   }
 
   private SessionProgress progress() {
-    return SessionProgress.of(session(), (block, game) -> GameFormat.DRILL_GAME, arrived);
+    return SessionProgress.of(session(), (block, game) -> format, arrived);
   }
 
   private static Session session() {

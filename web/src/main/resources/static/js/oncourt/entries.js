@@ -20,6 +20,7 @@ import { isBlindTo } from './joined.js';
  * @property {string} game
  * @property {string} phone the phone whose entries wait
  * @property {Score} score what this phone shows
+ * @property {import('./score.js').Side|null} server who serves next for it, where that is known
  * @property {boolean} over whether the game is over for it
  * @property {import('./fold.js').CourtEvent[]} waiting its entries, in order
  * @property {import('./fold.js').CourtEvent[]} standing those that count and that it did not know
@@ -83,6 +84,7 @@ function disputed(joint, phone, own) {
     game: joint.game,
     phone,
     score: shown.score,
+    server: shown.state?.server ?? null,
     over: isOver(shown),
     waiting: own.map(({ event }) => event),
     standing: standing.map(({ event }) => event),
@@ -106,12 +108,22 @@ function isPassed({ format, counting, view }, shown) {
   if (shown.firstServer !== null && shown.firstServer !== view.firstServer) {
     return false;
   }
-  const same = (/** @type {Score} */ score) =>
-    score[0] === shown.score[0] && score[1] === shown.score[1];
   if (isOver(shown)) {
-    return isOver(view) && same(view.score);
+    return isOver(view) && view.score[0] === shown.score[0] && view.score[1] === shown.score[1];
   }
-  const couldLead = isOver(view) && view.state === null;
-  return counting.some((_, length) => same(fold(format, counting.slice(0, length)).score))
-    || same(view.score) || (couldLead && isWithin(shown.score, view.score));
+  if (isOver(view) && view.state === null && isWithin(shown.score, view.score)) {
+    return true;
+  }
+  return [view, ...counting.map((_, length) => fold(format, counting.slice(0, length)))]
+    .some((passed) => isSame(format, passed, shown));
+}
+
+/** Whether two standings are one; where the serve decides who scores, it belongs to them. */
+/** @param {Format} format @param {GameView} one @param {GameView} other */
+function isSame(format, one, other) {
+  if (one.score[0] !== other.score[0] || one.score[1] !== other.score[1]) {
+    return false;
+  }
+  return format.scoring === 'EVERY_RALLY' || one.state === null || other.state === null
+    || (one.state.server === other.state.server && one.state.number === other.state.number);
 }

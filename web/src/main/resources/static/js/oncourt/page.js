@@ -8,6 +8,7 @@ import { arrive, swap } from './people.js';
 import { Scene } from './model.js';
 import { Sync } from './sync.js';
 import { Horn, keepAwake } from './horn.js';
+import { doubtNotice } from './views/doubt.js';
 import { bar, notices, said } from './views/frame.js';
 import { lanes } from './views/lanes.js';
 import { ending, timed, yardstick } from './views/other.js';
@@ -91,7 +92,7 @@ function show() {
   document.documentElement.dataset.light = choice.light;
   document.body.dataset.view = now.block ? now.game ? choice.mode : now.block.kind : 'END';
   fit(root, [el('h1.unseen', {}, 'On court'), bar(now, sync.way(), sync.now()),
-    ...notices(now, sync.way()), ...body(now), said(now)]
+    ...notices(now, sync.way()), doubtNotice(now), ...body(now), said(now)]
     .filter((node) => node instanceof Node));
   showSheet(now);
   horn.listen(now, sync.now());

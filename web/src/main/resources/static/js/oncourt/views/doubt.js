@@ -7,6 +7,30 @@ import { sheet } from './frame.js';
 /** @typedef {import('../model.js').Scene} Scene */
 /** @typedef {import('../fold.js').CourtEvent} CourtEvent */
 
+/**
+ * What two phones say of a game, that which counts first; who serves where the score is the same.
+ * @param {Scene} scene @param {import('../entries.js').Dispute} dispute
+ * @param {import('../model.js').GamePlan} game @returns {[string, string]}
+ */
+export function versions(scene, dispute, game) {
+  const { score, state } = scene.view(game);
+  const same = written(score) === written(dispute.score);
+  const told = (/** @type {[number, number]} */ points,
+    /** @type {import('../score.js').Side|null} */ server) =>
+    written(points) + (same && server ? `, ${names(game, server)} serves` : '');
+  return [told(score, state?.server ?? null), told(dispute.score, dispute.server)];
+}
+
+/** Two phones do not say the same of a game. @param {Scene} scene */
+export function doubtNotice(scene) {
+  const dispute = scene.dispute();
+  const game = dispute ? scene.gameOf(dispute.game) : null;
+  return !dispute || !game ? null : el('div.notice', { role: 'alert', 'data-key': 'doubt' },
+    el('p', {}, `Two phones do not say the same of ${names(game, 'A')} – ${names(game, 'B')}: `
+      + `${versions(scene, dispute, game).join(' or ')}.`),
+    el('button.button', { 'data-act': 'sheet', 'data-sheet': 'doubt' }, 'Which is right?'));
+}
+
 /** @param {Scene} scene */
 export function doubt(scene) {
   const dispute = scene.dispute();
@@ -14,6 +38,7 @@ export function doubt(scene) {
   if (!dispute || !game) {
     return null;
   }
+  const [standing, other] = versions(scene, dispute, game);
   const own = dispute.phone === scene.phone.by;
   const onlyRallies = dispute.waiting.every(({ type }) => type === 'rally');
   const choose = (/** @type {string} */ keep, /** @type {string} */ words,
@@ -24,8 +49,8 @@ export function doubt(scene) {
     el('p', {}, `${game.place}: ${names(game, 'A')} – ${names(game, 'B')}. Two phones scored it `
       + 'without hearing of each other. Nothing is lost; the other entries stay in the list.'),
     el('div', {},
-      choose('standing', written(scene.view(game).score), own ? 'another phone' : 'as it stands'),
-      choose('other', written(dispute.score), own ? 'this phone' : 'another phone'),
+      choose('standing', standing, own ? 'another phone' : 'as it stands'),
+      choose('other', other, own ? 'this phone' : 'another phone'),
       onlyRallies ? choose('both', 'Both', 'one after the other') : null)]);
 }
 

@@ -48,7 +48,7 @@ export function saveButton() {
 
 /** Things that need a word. @param {Scene} scene @param {import('../sync.js').Way} way */
 export function notices(scene, way) {
-  return [stay(scene), shut(scene, way), version(way), refused(way), doubt(scene)]
+  return [stay(scene), shut(scene, way), version(way), refused(way)]
     .filter((node) => node !== null);
 }
 
@@ -87,16 +87,6 @@ function refused(way) {
   return way.news.length === 0 ? null : el('div.notice', { role: 'alert', 'data-key': 'refused' },
     el('p', {}, way.news[way.news.length - 1]),
     el('button.button', { 'data-act': 'forget-refusals' }, 'Understood'));
-}
-
-/** Two phones do not say the same of a game. @param {Scene} scene */
-function doubt(scene) {
-  const dispute = scene.dispute();
-  const game = dispute ? scene.gameOf(dispute.game) : null;
-  return !dispute || !game ? null : el('div.notice', { role: 'alert', 'data-key': 'doubt' },
-    el('p', {}, `Two phones do not say the same of ${names(game, 'A')} – ${names(game, 'B')}: `
-      + `${written(scene.view(game).score)} or ${written(dispute.score)}.`),
-    el('button.button', { 'data-act': 'sheet', 'data-sheet': 'doubt' }, 'Which is right?'));
 }
 
 /** Undo, always in the same place, saying what it takes back. @param {Scene} scene */
