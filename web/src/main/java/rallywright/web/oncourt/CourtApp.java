@@ -69,6 +69,11 @@ public final class CourtApp {
     return files;
   }
 
+  /** The scripts of the page, so that a browser need not find them one behind the other. */
+  List<String> scripts() {
+    return statics.stream().filter(file -> file.endsWith(".js")).toList();
+  }
+
   /** The script that keeps the page on the phone. */
   String worker() {
     String list = files().stream().collect(Collectors.joining("', '", "['", "']"));

@@ -47,6 +47,7 @@ final class CourtPages {
       throw CourtAccess.notHere(session);
     }
     model.addAttribute("build", app.build());
+    model.addAttribute("scripts", app.scripts());
     return "oncourt/phone";
   }
 

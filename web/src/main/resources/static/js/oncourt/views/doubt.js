@@ -3,6 +3,7 @@
 import { el } from '../dom.js';
 import { names, written } from '../model.js';
 import { sheet } from './frame.js';
+import { capital } from './scoring.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
 /** @typedef {import('../fold.js').CourtEvent} CourtEvent */
@@ -46,7 +47,7 @@ export function doubt(scene) {
     el('button.choose', { 'data-act': 'settle', 'data-keep': keep },
       el('strong', {}, words), el('span', {}, whose));
   return sheet('Which is right?', [
-    el('p', {}, `${game.place}: ${names(game, 'A')} – ${names(game, 'B')}. Two phones scored it `
+    el('p', {}, `${capital(game.place)}: ${names(game, 'A')} – ${names(game, 'B')}. Two phones scored it `
       + 'without hearing of each other. Nothing is lost; the other entries stay in the list.'),
     el('div', {},
       choose('standing', standing, own ? 'another phone' : 'as it stands'),
