@@ -84,8 +84,13 @@ public record DayWish(
     return wish;
   }
 
-  /** Who is there in a round, in order. */
-  List<PlayerId> present(int round) {
+  /**
+   * Who is there in a round, in order.
+   *
+   * @param round from 1
+   * @return their ids
+   */
+  public List<PlayerId> present(int round) {
     return players.stream().filter(each -> each.isThere(round)).map(RotationPlayer::id).toList();
   }
 }
