@@ -274,7 +274,9 @@ public record DayView(
       String often =
           measures.mostSitOuts() == measures.fewestSitOuts()
               ? times(measures.mostSitOuts())
-              : "%d to %s".formatted(measures.fewestSitOuts(), times(measures.mostSitOuts()));
+              : measures.fewestSitOuts() == 0
+                  ? "at most " + times(measures.mostSitOuts())
+                  : "%d to %s".formatted(measures.fewestSitOuts(), times(measures.mostSitOuts()));
       return "Each who stays sits out %s, %s."
           .formatted(
               often,
