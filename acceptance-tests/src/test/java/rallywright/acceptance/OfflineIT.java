@@ -3,7 +3,9 @@ package rallywright.acceptance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,6 +27,20 @@ class OfflineIT {
         const found = await Promise.all(names.map(async (name) =>
           (await (await caches.open(name)).keys()).map((each) => new URL(each.url).pathname)));
         return found.flat();
+      }
+      """;
+
+  private static final String FORGOTTEN =
+      """
+      async () => {
+        const { queueOf } = await import('/js/oncourt/queue.js');
+        const known = { plan: {}, planMark: '', home: [], visitor: 'phone', ahead: 0, at: 1 };
+        const [old, waits, here] = await Promise.all(['old', 'waits', 'here'].map(queueOf));
+        await Promise.all([old, waits, here].map((each) => each.know(known)));
+        await waits.add([{ id: 'e', type: 'rally', at: 1 }]);
+        const gone = await here.forget(2);
+        return [gone.join(), (await old.known()) === undefined,
+          (await waits.known()) !== undefined, (await here.known()) !== undefined];
       }
       """;
 
@@ -127,8 +143,8 @@ class OfflineIT {
       again
           .locator(".bar-way[data-unsent='0']")
           .waitFor(
-              new com.microsoft.playwright.Locator.WaitForOptions()
-                  .setState(com.microsoft.playwright.options.WaitForSelectorState.ATTACHED)
+              new Locator.WaitForOptions()
+                  .setState(WaitForSelectorState.ATTACHED)
                   .setTimeout(90_000));
       assertThat(court.stored("b5-t1-l1").score()).hasToString("5-2");
     }
@@ -175,6 +191,14 @@ class OfflineIT {
       }
       assertThat(((Number) pauses.get(0)).doubleValue()).isBetween(750.0, 1250.0);
       assertThat(((Number) pauses.get(11)).doubleValue()).isBetween(45_000.0, 75_000.0);
+    }
+  }
+
+  @Test
+  void oldSessions_areForgotten_unlessSomethingOfTheirsWaits(@TempDir Path data) {
+    try (RunningCourt court = new RunningCourt(data)) {
+      Object left = court.phone().page.evaluate(FORGOTTEN);
+      assertThat(left).isEqualTo(List.of("old", true, true, true));
     }
   }
 

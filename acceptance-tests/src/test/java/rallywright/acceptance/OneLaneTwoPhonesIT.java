@@ -3,6 +3,8 @@ package rallywright.acceptance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,16 +74,23 @@ class OneLaneTwoPhonesIT {
       assertThat(one.page.locator("[data-key=doubt]").count()).isZero();
       assertThat(court.stored("b2-t1-l1").score()).hasToString(score);
       assertThat(court.progress().disputes()).isEmpty();
-      one.tap("sheet", "[data-sheet=drill]");
-      one.tap("sheet", "[data-sheet=entries]");
-      assertThat(one.text(".entries")).contains("rally to Tomas", "taken back", "another phone");
-      two.page
-          .locator("[data-key=doubt]")
-          .waitFor(
-              new com.microsoft.playwright.Locator.WaitForOptions()
-                  .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+      checkTrace(one);
+      gone(two);
       assertThat(two.score()).isEqualTo(score);
     }
+  }
+
+  private static void checkTrace(CourtPhone phone) {
+    phone.tap("sheet", "[data-sheet=drill]");
+    phone.tap("sheet", "[data-sheet=entries]");
+    assertThat(phone.text(".entries")).contains("rally to Tomas", "taken back", "another phone");
+  }
+
+  private static void gone(CourtPhone phone) {
+    phone
+        .page
+        .locator("[data-key=doubt]")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
   }
 
   private static CourtPhone onTheSameGame(RunningCourt court, BrowserContext context) {

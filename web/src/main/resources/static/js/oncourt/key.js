@@ -58,3 +58,12 @@ export async function openWithKey(session) {
   }
   return (await open(key)).session === session;
 }
+
+/** Forgets the key of a session. @param {string} session */
+export function forgetKey(session) {
+  try {
+    localStorage.removeItem(KEPT + session);
+  } catch {
+    // A browser that keeps nothing has nothing to forget.
+  }
+}

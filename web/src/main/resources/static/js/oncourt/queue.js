@@ -27,6 +27,8 @@
  * @property {() => Promise<Refused[]>} refused
  * @property {(known: Known) => Promise<void>} know
  * @property {() => Promise<Known|undefined>} known
+ * @property {(before: number) => Promise<string[]>} forget what is known of sessions not looked at
+ *   since a time, unless something of theirs still waits; answers their names
  * @property {boolean} lasting whether a reload keeps them
  */
 
@@ -117,8 +119,21 @@ function lastingQueue(database, session) {
     refused: async () => (await rows(REFUSED)).map(({ event, reason }) => ({ event, reason })),
     know: (known) => {
       const transaction = database.transaction(KNOWN, 'readwrite');
-      transaction.objectStore(KNOWN).put({ session, ...known });
+      transaction.objectStore(KNOWN).put({ session, at: Date.now(), ...known });
       return done(transaction);
+    },
+    forget: async (before) => {
+      /** @type {IDBRequest<any[]>} */
+      const waiting = database.transaction(EVENTS).objectStore(EVENTS).getAll();
+      const busy = new Set((await answered(waiting)).map((row) => row.session));
+      /** @type {IDBRequest<any[]>} */
+      const all = database.transaction(KNOWN).objectStore(KNOWN).getAll();
+      const old = (await answered(all)).filter((row) =>
+        row.session !== session && (row.at ?? 0) < before && !busy.has(row.session));
+      const transaction = database.transaction(KNOWN, 'readwrite');
+      old.forEach((row) => transaction.objectStore(KNOWN).delete(row.session));
+      await done(transaction);
+      return old.map((row) => row.session);
     },
     known: () => answered(database.transaction(KNOWN).objectStore(KNOWN).get(session)),
   };
@@ -149,5 +164,6 @@ function memoryQueue() {
       last = known;
     },
     known: async () => last,
+    forget: async () => [],
   };
 }

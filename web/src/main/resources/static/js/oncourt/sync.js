@@ -1,7 +1,7 @@
 // Between the phone and the server: events go out in order until each is answered for, what others
 // did comes in. Repeating a message does no harm, so every doubt ends in sending again.
 
-import { openWithKey } from './key.js';
+import { forgetKey, openWithKey } from './key.js';
 import { queueOf } from './queue.js';
 
 /** @typedef {import('./fold.js').CourtEvent} CourtEvent */
@@ -14,6 +14,8 @@ const LONGEST_PAUSE_MS = 60000;
 const LOOK_EVERY_MS = 4000;
 const PATIENCE_MS = 10000;
 const MOST_AT_ONCE = 100;
+/** How long a phone keeps what it knows of a session: two weeks. */
+const KEPT_MS = 14 * 24 * 3600 * 1000;
 /** A store that takes longer to keep a tap must not make the page look dead. */
 const STORE_PATIENCE_MS = 300;
 /** Below this the way of a message explains the difference of two clocks. */
@@ -85,7 +87,17 @@ export class Sync {
     document.addEventListener('visibilitychange', () => this.wake());
     addEventListener('online', () => this.wake());
     addEventListener('pageshow', () => this.wake());
+    this.tidy();
     await this.round();
+  }
+
+  /** People's names do not stay on a phone for longer than they are of use there. */
+  async tidy() {
+    try {
+      (await this.queue?.forget(Date.now() - KEPT_MS))?.forEach(forgetKey);
+    } catch {
+      // A store that cannot be read now is tidied at the next opening.
+    }
   }
 
   /** The time on the server's clock, on which all phones agree whatever their own clocks say. */
@@ -163,6 +175,11 @@ export class Sync {
       return;
     }
     clearTimeout(this.timer);
+    if (document.visibilityState === 'hidden' && this.unsent.size === 0) {
+      // Nobody looks and nothing waits: coming back into sight goes on at once.
+      this.timer = setTimeout(() => this.round(), LOOK_EVERY_MS);
+      return;
+    }
     this.busy = true;
     // Nothing goes out before the server has said in which form it talks.
     const met = this.met || (await this.tried(() => this.look()));
