@@ -80,7 +80,7 @@ public record BoardView(
         current.map(block -> lanes(open, block)).orElse(List.of()),
         current.map(block -> counts(open, block)).orElse(List.of()),
         current.map(block -> waiting(open, block)).orElse(""),
-        next.map(block -> (current.isEmpty() ? "Begin: " : "On to: ") + open.title(block))
+        next.map(block -> (current.isEmpty() ? "Begin: " : "On to: ") + numbered(open, block))
             .orElse(""),
         next.map(block -> block.id().value()).orElse(""),
         state(progress));
@@ -98,8 +98,13 @@ public record BoardView(
       return "The session has ended";
     }
     return current
-        .map(open::title)
+        .map(block -> numbered(open, block))
         .orElse(state(open.progress()) == State.BEFORE ? "Not begun yet" : "Between two blocks");
+  }
+
+  /** Two blocks can have the same drill, in other directions. */
+  private static String numbered(OpenSession open, PlannedBlock block) {
+    return open.plan().blocks().indexOf(block) + 1 + ". " + open.title(block);
   }
 
   /** Minutes in the block, and the clock of the whole session beside the plan's usual times. */
