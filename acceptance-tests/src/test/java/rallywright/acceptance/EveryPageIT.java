@@ -137,6 +137,8 @@ class EveryPageIT {
         "/rotations/{rotation}",
         "/rotations/{rotation}/wall",
         "/sessions/{session}",
+        "/sessions/{session}/board",
+        "/sessions/{session}/wall",
         "/sessions/{session}/plan",
         "/sessions/{session}/weather",
         "/sessions/{session}/plan/wish",
