@@ -100,6 +100,8 @@ class EveryPageIT {
         "/sessions?group={group}",
         "/sessions",
         "/sessions/new",
+        "/season",
+        "/season?group={group}&weeks=12&every=3",
         "/sessions/{session}",
         "/sessions/{session}/plan",
         "/sessions/{session}/weather",
