@@ -132,6 +132,7 @@ class EveryPageIT {
         "/sessions",
         "/sessions/new",
         "/season",
+        "/season?group={group}&weeks=12&every=3",
         "/rotations",
         "/rotations/new",
         "/rotations/{rotation}",
