@@ -128,22 +128,20 @@ final class BlockMatrix {
   }
 
   /**
-   * Writes the rows of a node into a panel of {@code width} columns; {@code position} says where in
-   * the panel each node starts.
+   * Writes the rows of a node into those of a front; {@code position} says where in the front each
+   * node starts.
    */
-  void copyRows(int node, double[] panel, int width, int[] position) {
+  void copyRows(int node, double[][] front, int[] position) {
     int size = graph.size(node);
+    int own = position[node];
     for (int row = 0; row < size; row++) {
       int base = row * widths[node];
-      System.arraycopy(rows[node], base, panel, row * width, size);
+      double[] to = front[own + row];
+      System.arraycopy(rows[node], base, to, own, size);
       for (int n = 0; n < neighbours[node].length; n++) {
         int other = neighbours[node][n];
-        System.arraycopy(
-            rows[node],
-            base + columns[node][n],
-            panel,
-            row * width + position[other],
-            graph.size(other));
+        int from = base + columns[node][n];
+        System.arraycopy(rows[node], from, to, position[other], graph.size(other));
       }
     }
   }

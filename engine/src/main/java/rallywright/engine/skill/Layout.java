@@ -55,7 +55,20 @@ final class Layout {
     }
     graph = new BlockGraph(sizes);
     players.forEach(this::connectChain);
+    startSections(ordered);
     lateNode = lateNode(ordered);
+  }
+
+  /** Each week with games and the border, so that an update may take up where a week starts. */
+  private void startSections(List<Node> ordered) {
+    for (int node = 0; node < ordered.size(); node++) {
+      if (ordered.get(node).hasGame && (node == 0 || !sameWeek(ordered, node))) {
+        graph.startSection(node);
+      }
+    }
+    if (border.size() > 0) {
+      graph.startSection(ordered.size());
+    }
   }
 
   /**
@@ -63,14 +76,15 @@ final class Layout {
    */
   private int lateNode(List<Node> ordered) {
     int node = ordered.size() - LATE_WEEKS * players.size();
-    while (node > 0 && ordered.get(node - 1).hasGame && sameWeek(ordered, node)) {
+    while (node > 0 && sameWeek(ordered, node)) {
       node--;
     }
     return node > 0 && ordered.get(node).hasGame ? node : 0;
   }
 
   private static boolean sameWeek(List<Node> ordered, int node) {
-    return ordered.get(node - 1).week == ordered.get(node).week;
+    return ordered.get(node - 1).hasGame
+        && ordered.get(node - 1).week == ordered.get(node).week;
   }
 
   /** Which weeks of which players need a node. */
