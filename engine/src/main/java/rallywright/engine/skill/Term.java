@@ -35,6 +35,15 @@ final class Term {
     return latents;
   }
 
+  /** The first latent; 0 where it has none. */
+  int firstLatent() {
+    return latents.length == 0 ? 0 : latents[0];
+  }
+
+  double offset(int predictor) {
+    return offsets[predictor];
+  }
+
   double[] weights(int predictor) {
     return weights[predictor];
   }

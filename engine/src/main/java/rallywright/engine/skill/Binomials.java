@@ -1,0 +1,141 @@
+package rallywright.engine.skill;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * All evidence of a group that has one predictor and one chance, in flat arrays in the order of the
+ * first latent: most of what a club knows, and most of the time of a fit.
+ */
+final class Binomials {
+  private final int[] starts;
+  private final int[] latents;
+  private final double[] weights;
+  private final double[] offsets;
+  private final double[] hits;
+  private final double[] misses;
+
+  /** Gathers the terms, each with a {@link BinomialLikelihood}. */
+  Binomials(List<Term> terms) {
+    List<Term> ordered =
+        terms.stream().sorted(Comparator.comparingInt(Term::firstLatent)).toList();
+    int count = ordered.size();
+    starts = new int[count + 1];
+    offsets = new double[count];
+    hits = new double[count];
+    misses = new double[count];
+    for (int i = 0; i < count; i++) {
+      Term term = ordered.get(i);
+      BinomialLikelihood likelihood = (BinomialLikelihood) term.likelihood();
+      starts[i + 1] = starts[i] + term.latents().length;
+      offsets[i] = term.offset(0);
+      hits[i] = likelihood.hits();
+      misses[i] = likelihood.misses();
+    }
+    latents = new int[starts[count]];
+    weights = new double[starts[count]];
+    for (int i = 0; i < count; i++) {
+      int length = starts[i + 1] - starts[i];
+      System.arraycopy(ordered.get(i).latents(), 0, latents, starts[i], length);
+      System.arraycopy(ordered.get(i).weights(0), 0, weights, starts[i], length);
+    }
+  }
+
+  int count() {
+    return offsets.length;
+  }
+
+  /** The first term whose first latent is this one or a later one; one without any counts as 0. */
+  int from(int latent) {
+    int low = 0;
+    int high = count();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (firstLatent(middle) < latent) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  private int firstLatent(int term) {
+    return starts[term] < starts[term + 1] ? latents[starts[term]] : 0;
+  }
+
+  private double eta(int term, double[] x) {
+    double eta = offsets[term];
+    for (int j = starts[term]; j < starts[term + 1]; j++) {
+      eta += weights[j] * x[latents[j]];
+    }
+    return eta;
+  }
+
+  /**
+   * The log-likelihood at x; its gradient is added.
+   *
+   * @param bends receives minus the second derivative of each term by its predictor
+   */
+  double at(double[] x, double[] gradient, double[] bends) {
+    double value = 0;
+    for (int i = 0; i < offsets.length; i++) {
+      double eta = eta(i, x);
+      double size = Math.abs(eta);
+      double odds = Math.exp(-size);
+      double likely = 1 / (1 + odds);
+      double unlikely = odds * likely;
+      double balls = hits[i] + misses[i];
+      value -= balls * Math.log(1 + odds) + size * (eta >= 0 ? misses[i] : hits[i]);
+      bends[i] = balls * likely * unlikely;
+      double slope = hits[i] - balls * (eta >= 0 ? likely : unlikely);
+      for (int j = starts[i]; j < starts[i + 1]; j++) {
+        gradient[latents[j]] += slope * weights[j];
+      }
+    }
+    return value;
+  }
+
+  /** Adds minus the Hessian of the terms whose first latent lies in a range. */
+  void addPrecision(double[] bends, BlockMatrix matrix, int from, int until) {
+    int end = from(until);
+    for (int i = from(from); i < end; i++) {
+      for (int j = starts[i]; j < starts[i + 1]; j++) {
+        double scaled = bends[i] * weights[j];
+        for (int k = j; k < starts[i + 1]; k++) {
+          matrix.add(latents[j], latents[k], scaled * weights[k]);
+        }
+      }
+    }
+  }
+
+  /** Adds minus the Hessian times a vector. */
+  void addProduct(double[] bends, double[] vector, double[] product) {
+    for (int i = 0; i < offsets.length; i++) {
+      double along = bends[i] * (eta(i, vector) - offsets[i]);
+      for (int j = starts[i]; j < starts[i + 1]; j++) {
+        product[latents[j]] += along * weights[j];
+      }
+    }
+  }
+
+  /**
+   * Adds the pull of the skewness of one term: half its third derivative times the variance of its
+   * predictor.
+   */
+  void addPull(int term, SelectedInverse.Covariances covariances, double[] mode, double[] pull) {
+    double variance = 0;
+    for (int j = starts[term]; j < starts[term + 1]; j++) {
+      double own = weights[j] * covariances.of(latents[j], latents[j]);
+      for (int k = j + 1; k < starts[term + 1]; k++) {
+        own += 2 * weights[k] * covariances.of(latents[j], latents[k]);
+      }
+      variance += weights[j] * own;
+    }
+    double chance = Logistic.chance(eta(term, mode));
+    double third = -(hits[term] + misses[term]) * chance * (1 - chance) * (1 - 2 * chance);
+    for (int j = starts[term]; j < starts[term + 1]; j++) {
+      pull[latents[j]] += third / 2 * variance * weights[j];
+    }
+  }
+}
