@@ -176,6 +176,16 @@ final class ClubSystem {
     return new ClubSystem(club, partition, List.of(groups), new Guests(List.of(), List.of()));
   }
 
+  /** The same evidence under another prior; the club may differ in the SDs of what all share. */
+  ClubSystem with(Club scaled, SkillPrior prior) {
+    List<Group> others = new ArrayList<>();
+    for (Group group : groups) {
+      WalkPrior walk = new WalkPrior(group.layout, prior);
+      others.add(new Group(group.record, group.layout, walk, group.part.with(walk)));
+    }
+    return new ClubSystem(scaled, partition, others, new Guests(crossGames, cross));
+  }
+
   private static List<List<Term>> cuts(List<CrossTerm> cross, int groups) {
     List<List<Term>> cuts = new ArrayList<>();
     for (int group = 0; group < groups; group++) {

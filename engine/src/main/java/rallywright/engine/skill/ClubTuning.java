@@ -39,17 +39,13 @@ public final class ClubTuning {
 
   private final Club club;
   private final HyperParameters usual;
-  private final List<GroupRecord> records;
-  private final Partition partition;
-  private double lastEvidence = Double.NaN;
-  private @Nullable Point last;
+  private final ClubSystem system;
+  private @Nullable LaplaceFit last;
 
-  private ClubTuning(
-      Club club, HyperParameters usual, List<GroupRecord> records, Partition partition) {
+  private ClubTuning(Club club, HyperParameters usual, ClubSystem system) {
     this.club = club;
     this.usual = usual;
-    this.records = records;
-    this.partition = partition;
+    this.system = system;
   }
 
   /** Where the numbers come from. */
@@ -132,7 +128,8 @@ public final class ClubTuning {
             .mapToObj(i -> all.get((int) ((long) i * all.size() / groups)))
             .map(record -> withoutGuests(record, partition))
             .toList();
-    return new ClubTuning(club, usual, some, partition);
+    return new ClubTuning(
+        club, usual, ClubSystem.ofSome(club, usual.prior(), partition, some));
   }
 
   private static GroupRecord withoutGuests(GroupRecord record, Partition partition) {
@@ -177,28 +174,17 @@ public final class ClubTuning {
   /** Log evidence at the logarithms of the hyper-parameters, with the slope. */
   private double evidence(double[] logs, double[] slope) {
     HyperParameters values = HyperParameters.ofLogs(logs, usual.prior().effectSd());
-    Club scaled = values.applyTo(club);
-    List<GroupRecord> scaledRecords =
-        records.stream()
-            .map(each -> new GroupRecord(scaled, each.players(), each.evidence(), each.weeks()))
-            .toList();
-    ClubSystem system = ClubSystem.ofSome(scaled, values.prior(), partition, scaledRecords);
-    Assembly assembly = Assembly.of(system.parts(), system.border(), List.of());
-    LaplaceFit fit =
-        LaplaceFit.from(
-            assembly,
-            last == null ? assembly.start() : last,
-            new BlockCholesky[system.groups().size()],
-            Outside.none(List.of()));
-    last = fit.point();
-    lastEvidence = fit.logEvidence();
-    double[] byEvidence = EvidenceSlope.of(system, values.prior(), fit, Moments.of(fit));
+    ClubSystem scaled = system.with(values.applyTo(club), values.prior());
+    Assembly assembly = Assembly.of(scaled.parts(), scaled.border(), List.of());
+    LaplaceFit fit = last == null ? LaplaceFit.of(assembly) : last.under(assembly);
+    last = fit;
+    double[] byEvidence = EvidenceSlope.of(scaled, values.prior(), fit, Moments.of(fit));
     System.arraycopy(byEvidence, 0, slope, 0, slope.length);
-    return lastEvidence;
+    return fit.logEvidence();
   }
 
   /** The log evidence at the last point looked at, without the hyper-prior. */
   double lastEvidence() {
-    return lastEvidence;
+    return last == null ? Double.NaN : last.logEvidence();
   }
 }

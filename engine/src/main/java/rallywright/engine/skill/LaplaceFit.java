@@ -85,6 +85,23 @@ final class LaplaceFit {
     curvature = fit.curvature;
   }
 
+  /** The fit of a system without evidence that spans groups, sought from the prior mean. */
+  static LaplaceFit of(Assembly assembly) {
+    return from(
+        assembly,
+        assembly.start(),
+        new BlockCholesky[assembly.parts()],
+        Outside.none(List.of()));
+  }
+
+  /**
+   * The fit of the same evidence under another prior, not far from this one. The first step is made
+   * with the factor of this fit: it follows the mode to first order.
+   */
+  LaplaceFit under(Assembly other) {
+    return new LaplaceFit(this, other, point()).settled();
+  }
+
   /** The fit of one group without a border, sought from the prior mean. */
   static LaplaceFit of(Prior prior, List<Term> terms) {
     return from(prior.mean(), prior, terms);
@@ -106,13 +123,16 @@ final class LaplaceFit {
    * @param outside how far groups know each other's share of the evidence between them
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
-    LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
+    return new LaplaceFit(assembly, start, kept, outside).settled();
+  }
+
+  private LaplaceFit settled() {
     double enough =
-        fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
+        isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(point().latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
-      if (fit.advance() < enough) {
-        fit.refresh();
-        return fit;
+      if (advance() < enough) {
+        refresh();
+        return this;
       }
     }
     throw new IllegalStateException("No mode found in " + MOST_STEPS + " steps.");

@@ -36,6 +36,7 @@ final class Layout {
   private final Map<Integer, TreeMap<Integer, Integer>> nodes = new TreeMap<>();
   private final BlockGraph graph;
   private final Drift drift;
+  private final int[] playerOf;
   private final int lateNode;
 
   private Layout(Club club, Border border, List<Integer> players, Pieces pieces) {
@@ -48,6 +49,7 @@ final class Layout {
     for (int i = 0; i < ordered.size(); i++) {
       chain(ordered.get(i).player).put(ordered.get(i).week, i);
     }
+    playerOf = ordered.stream().mapToInt(Node::player).toArray();
     int[] sizes = new int[ordered.size() + (border.size() > 0 ? 1 : 0)];
     Arrays.fill(sizes, club.skills().skills());
     if (border.size() > 0) {
@@ -203,13 +205,7 @@ final class Layout {
 
   /** The player of whose chain a latent is part. */
   Entrant entrantOf(int latent) {
-    int node = graph.nodeOf(latent);
-    for (int player : players) {
-      if (chain(player).containsValue(node)) {
-        return club.entrants().get(player);
-      }
-    }
-    throw new IllegalArgumentException("The latent " + latent + " is of no player.");
+    return club.entrants().get(playerOf[graph.nodeOf(latent)]);
   }
 
   /** The latent of a gain, or −1 where its value is known. */
