@@ -1,6 +1,6 @@
 package rallywright.engine.skill;
 
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,8 +17,7 @@ final class Binomials {
 
   /** Gathers the terms, each with a {@link BinomialLikelihood}. */
   Binomials(List<Term> terms) {
-    List<Term> ordered =
-        terms.stream().sorted(Comparator.comparingInt(Term::firstLatent)).toList();
+    List<Term> ordered = ordered(terms);
     int count = ordered.size();
     starts = new int[count + 1];
     offsets = new double[count];
@@ -39,6 +38,21 @@ final class Binomials {
       System.arraycopy(ordered.get(i).latents(), 0, latents, starts[i], length);
       System.arraycopy(ordered.get(i).weights(0), 0, weights, starts[i], length);
     }
+  }
+
+  /** By first latent, counted out: a sort would compare each with many. */
+  private static List<Term> ordered(List<Term> terms) {
+    int last = terms.stream().mapToInt(Term::firstLatent).max().orElse(0);
+    int[] places = new int[last + 2];
+    for (Term term : terms) {
+      places[term.firstLatent() + 1]++;
+    }
+    Arrays.parallelPrefix(places, Integer::sum);
+    Term[] ordered = new Term[terms.size()];
+    for (Term term : terms) {
+      ordered[places[term.firstLatent()]++] = term;
+    }
+    return List.of(ordered);
   }
 
   int count() {

@@ -135,7 +135,7 @@ public final class ClubTuning {
   private static GroupRecord withoutGuests(GroupRecord record, Partition partition) {
     List<Evidence> own = new ArrayList<>();
     for (Evidence piece : record.evidence()) {
-      if (ClubSystem.groupsOf(piece, partition).size() == 1) {
+      if (ClubSystem.onlyGroupOf(piece, partition) >= 0) {
         own.add(piece);
       }
     }

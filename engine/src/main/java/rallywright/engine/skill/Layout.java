@@ -2,12 +2,12 @@ package rallywright.engine.skill;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -33,7 +33,7 @@ final class Layout {
   private final Club club;
   private final Border border;
   private final List<Integer> players;
-  private final Map<Integer, TreeMap<Integer, Integer>> nodes = new TreeMap<>();
+  private final Map<Integer, TreeMap<Integer, Integer>> nodes = new HashMap<>();
   private final BlockGraph graph;
   private final Drift drift;
   private final int[] playerOf;
@@ -91,8 +91,8 @@ final class Layout {
 
   /** Which weeks of which players need a node. */
   private static final class Pieces {
-    private final Map<Integer, Set<Integer>> asked = new TreeMap<>();
-    private final Map<Integer, Set<Integer>> games = new TreeMap<>();
+    private final Map<Integer, BitSet> asked = new HashMap<>();
+    private final Map<Integer, BitSet> games = new HashMap<>();
     private final Drift drift;
 
     private Pieces(Drift drift) {
@@ -101,18 +101,22 @@ final class Layout {
 
     private void add(Evidence piece) {
       if (piece instanceof Game game) {
-        game.sides().a().forEach(player -> add(games, player, game.week()));
-        game.sides().b().forEach(player -> add(games, player, game.week()));
+        for (int player : game.sides().a()) {
+          add(games, player, game.week());
+        }
+        for (int player : game.sides().b()) {
+          add(games, player, game.week());
+        }
       } else if (piece instanceof YardstickResult result) {
         add(asked, result.test().player(), result.week());
       }
     }
 
     /** Players of other groups, who may be guests in a game, have no node here. */
-    private static void add(Map<Integer, Set<Integer>> weeks, int player, int week) {
-      Set<Integer> own = weeks.get(player);
+    private static void add(Map<Integer, BitSet> weeks, int player, int week) {
+      BitSet own = weeks.get(player);
       if (own != null) {
-        own.add(week);
+        own.set(week);
       }
     }
 
@@ -120,9 +124,9 @@ final class Layout {
       List<Node> ordered = new ArrayList<>();
       asked.forEach(
           (player, own) -> {
-            Set<Integer> played = games.getOrDefault(player, Set.of());
-            own.addAll(played);
-            own.forEach(week -> ordered.add(new Node(player, week, played.contains(week))));
+            BitSet played = games.getOrDefault(player, new BitSet());
+            own.or(played);
+            own.stream().forEach(week -> ordered.add(new Node(player, week, played.get(week))));
           });
       ordered.sort(ORDER);
       return ordered;
@@ -135,11 +139,15 @@ final class Layout {
     Pieces pieces = new Pieces(Drift.of(club, group.evidence()));
     for (int player : group.players()) {
       int first = club.entrants().get(player).firstWeek();
-      Set<Integer> own = new HashSet<>(group.weeks());
-      own.removeIf(week -> week < first);
-      own.add(first);
+      BitSet own = new BitSet();
+      own.set(first);
+      for (int week : group.weeks()) {
+        if (week > first) {
+          own.set(week);
+        }
+      }
       pieces.asked.put(player, own);
-      pieces.games.put(player, new HashSet<>());
+      pieces.games.put(player, new BitSet());
     }
     group.evidence().forEach(pieces::add);
     return new Layout(club, border, group.players(), pieces);
@@ -243,6 +251,11 @@ final class Layout {
 
   /** Adds a weighted skill of a player of this group; see {@link Place#freeWeeksWith}. */
   void addSkill(SparseRow row, SkillSum.Key key, double weight) {
+    Integer node = chain(key.player()).get(key.week());
+    if (node != null) {
+      row.plus(graph.start(node) + key.skill(), weight);
+      return;
+    }
     Place place = place(key);
     double share = place.share();
     row.plus(graph.start(place.before()) + key.skill(), weight * (1 - share));
