@@ -61,6 +61,11 @@ final class Assembly {
     return resting[part];
   }
 
+  /** Whether factoring costs less than a pass over the evidence. */
+  boolean isCheapToFactor() {
+    return parts.stream().allMatch(Part::isCheapToFactor);
+  }
+
   /** Does the work for each group that does not rest. */
   void forEachAwake(IntConsumer work) {
     int[] awake = IntStream.range(0, parts.size()).filter(part -> !rests(part)).toArray();

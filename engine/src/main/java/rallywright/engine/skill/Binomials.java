@@ -1,6 +1,5 @@
 package rallywright.engine.skill;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,6 +13,9 @@ final class Binomials {
   private final double[] offsets;
   private final double[] hits;
   private final double[] misses;
+
+  /** Where the products of each two weights of a term stand in the matrix; empty until needed. */
+  private int[] places = {};
 
   /** Gathers the terms, each with a {@link BinomialLikelihood}. */
   Binomials(List<Term> terms) {
@@ -47,7 +49,9 @@ final class Binomials {
     for (Term term : terms) {
       places[term.firstLatent() + 1]++;
     }
-    Arrays.parallelPrefix(places, Integer::sum);
+    for (int latent = 0; latent < last; latent++) {
+      places[latent + 1] += places[latent];
+    }
     Term[] ordered = new Term[terms.size()];
     for (Term term : terms) {
       ordered[places[term.firstLatent()]++] = term;
@@ -110,14 +114,45 @@ final class Binomials {
     return value;
   }
 
+  /** Finds once where the terms stand in a matrix; an update needs only few and does without. */
+  synchronized void findPlaces(BlockPattern pattern) {
+    if (places.length > 0) {
+      return;
+    }
+    int[] found = new int[pairsUntil(count())];
+    int next = 0;
+    for (int i = 0; i < count(); i++) {
+      for (int j = starts[i]; j < starts[i + 1]; j++) {
+        for (int k = j; k < starts[i + 1]; k++) {
+          found[next++] = pattern.place(latents[j], latents[k]);
+        }
+      }
+    }
+    places = found;
+  }
+
+  private int pairsUntil(int term) {
+    int pairs = 0;
+    for (int i = 0; i < term; i++) {
+      int length = starts[i + 1] - starts[i];
+      pairs += length * (length + 1) / 2;
+    }
+    return pairs;
+  }
+
   /** Adds minus the Hessian of the terms whose first latent lies in a range. */
   void addPrecision(double[] bends, BlockMatrix matrix, int from, int until) {
     int end = from(until);
+    int next = places.length == 0 ? 0 : pairsUntil(from(from));
     for (int i = from(from); i < end; i++) {
       for (int j = starts[i]; j < starts[i + 1]; j++) {
         double scaled = bends[i] * weights[j];
         for (int k = j; k < starts[i + 1]; k++) {
-          matrix.add(latents[j], latents[k], scaled * weights[k]);
+          if (places.length == 0) {
+            matrix.add(latents[j], latents[k], scaled * weights[k]);
+          } else {
+            matrix.addAt(places[next++], scaled * weights[k]);
+          }
         }
       }
     }

@@ -31,8 +31,8 @@ public final class ClubTuning {
   /** The search ends when no direction promises more than this rise of the log evidence. */
   private static final double FLAT = 1e-4;
 
-  /** The same for one number alone, which is to be found to six digits. */
-  private static final double SHARP = 1e-9;
+  /** The same for one number alone, which is to be found to about five digits. */
+  private static final double SHARP = 1e-11;
 
   /** Place of the spread of single skills among the hyper-parameters. */
   private static final int SKILL = 2;
@@ -40,12 +40,20 @@ public final class ClubTuning {
   private final Club club;
   private final HyperParameters usual;
   private final ClubSystem system;
-  private @Nullable LaplaceFit last;
+  private final Share share;
+  private @Nullable Posterior last;
 
-  private ClubTuning(Club club, HyperParameters usual, ClubSystem system) {
+  private ClubTuning(Club club, HyperParameters usual, ClubSystem system, Share share) {
     this.club = club;
     this.usual = usual;
     this.system = system;
+    this.share = share;
+  }
+
+  /** How much of the evidence is looked at. */
+  private enum Share {
+    ALL,
+    SOME
   }
 
   /** Where the numbers come from. */
@@ -98,17 +106,51 @@ public final class ClubTuning {
   public static HyperParameters ofSkillSpread(
       Club club, List<? extends Evidence> evidence, HyperParameters start) {
     EvidenceCheck.check(club, evidence);
+    return within(club, evidence, start).topBySkillSpread();
+  }
+
+  /**
+   * What the evidence says under the values of {@link #ofSkillSpread}, at little more than the cost
+   * of the search.
+   *
+   * @param club players, skills, effects and gains
+   * @param evidence all that happened
+   * @param start where to begin
+   * @return the values with that spread of single skills, and the posterior under them
+   */
+  public static Fitted fitOfSkillSpread(
+      Club club, List<? extends Evidence> evidence, HyperParameters start) {
+    EvidenceCheck.check(club, evidence);
     ClubTuning tuning = within(club, evidence, start);
+    HyperParameters top = tuning.topBySkillSpread();
+    Posterior last = tuning.last;
+    Club scaled = top.applyTo(club);
+    boolean same =
+        tuning.share == Share.ALL && last != null && last.canGrowInto(scaled, top.prior());
+    return new Fitted(
+        top,
+        same && last != null ? last : SkillModel.of(scaled, top.prior()).fit(evidence, Set.of()));
+  }
+
+  /**
+   * A club under spreads that were found.
+   *
+   * @param values the spreads
+   * @param posterior what the evidence says under them
+   */
+  public record Fitted(HyperParameters values, Posterior posterior) {}
+
+  private HyperParameters topBySkillSpread() {
     QuasiNewton.Function alone =
         (x, slope) -> {
           double[] all = new double[HyperParameters.COUNT];
-          double value = tuning.evidence(logsWith(start, x[0]), all);
+          double value = evidence(logsWith(usual, x[0]), all);
           slope[0] = all[SKILL];
           return value;
         };
-    double[] first = {start.logs()[SKILL]};
+    double[] first = {usual.logs()[SKILL]};
     double top = new QuasiNewton(alone, MOST_STEPS, SHARP).topFrom(first)[0];
-    return HyperParameters.ofLogs(logsWith(start, top), start.prior().effectSd());
+    return HyperParameters.ofLogs(logsWith(usual, top), usual.prior().effectSd());
   }
 
   private static double[] logsWith(HyperParameters start, double logOfSkillSpread) {
@@ -121,15 +163,19 @@ public final class ClubTuning {
   static ClubTuning within(Club club, List<? extends Evidence> evidence, HyperParameters usual) {
     List<Evidence> counted = Collapsed.of(evidence);
     Partition partition = Partition.of(club.entrants().size(), counted);
-    List<GroupRecord> all = ClubSystem.records(club, partition, counted, Set.of());
-    int groups = Math.min(MOST_GROUPS, all.size());
+    List<GroupRecord> records = ClubSystem.records(club, partition, counted, Set.of());
+    int groups = Math.min(MOST_GROUPS, records.size());
     List<GroupRecord> some =
         IntStream.range(0, groups)
-            .mapToObj(i -> all.get((int) ((long) i * all.size() / groups)))
+            .mapToObj(i -> records.get((int) ((long) i * records.size() / groups)))
             .map(record -> withoutGuests(record, partition))
             .toList();
+    boolean all = some.equals(records);
     return new ClubTuning(
-        club, usual, ClubSystem.ofSome(club, usual.prior(), partition, some));
+        club,
+        usual,
+        ClubSystem.ofSome(club, usual.prior(), partition, some),
+        all ? Share.ALL : Share.SOME);
   }
 
   private static GroupRecord withoutGuests(GroupRecord record, Partition partition) {
@@ -139,7 +185,9 @@ public final class ClubTuning {
         own.add(piece);
       }
     }
-    return new GroupRecord(record.club(), record.players(), own, record.weeks());
+    return own.size() == record.evidence().size()
+        ? record
+        : new GroupRecord(record.club(), record.players(), own, record.weeks());
   }
 
   /**
@@ -176,9 +224,10 @@ public final class ClubTuning {
     HyperParameters values = HyperParameters.ofLogs(logs, usual.prior().effectSd());
     ClubSystem scaled = system.with(values.applyTo(club), values.prior());
     Assembly assembly = Assembly.of(scaled.parts(), scaled.border(), List.of());
-    LaplaceFit fit = last == null ? LaplaceFit.of(assembly) : last.under(assembly);
-    last = fit;
-    double[] byEvidence = EvidenceSlope.of(scaled, values.prior(), fit, Moments.of(fit));
+    LaplaceFit fit = last == null ? LaplaceFit.of(assembly) : last.fit().under(assembly);
+    Moments moments = Moments.of(fit);
+    last = new Posterior(values.prior(), scaled, fit, moments);
+    double[] byEvidence = EvidenceSlope.of(scaled, values.prior(), fit, moments);
     System.arraycopy(byEvidence, 0, slope, 0, slope.length);
     return fit.logEvidence();
   }

@@ -13,7 +13,22 @@ import java.util.Map;
  */
 final class Collapsed {
 
-  private record GameKey(int week, int contest, Sides sides, Clarity clarity, Class<?> kind) {}
+  private record GameKey(int week, int contest, Sides sides, Clarity clarity, Class<?> kind) {
+    /** An odd number near 2³² over the golden ratio; it spreads small numbers (Knuth, volume 3). */
+    private static final int SPREAD = 0x9E3779B1;
+
+    @Override
+    public int hashCode() {
+      int hash = week * SPREAD + contest;
+      for (int player : sides.a()) {
+        hash = hash * SPREAD + player;
+      }
+      for (int player : sides.b()) {
+        hash = hash * SPREAD + player;
+      }
+      return hash ^ hash >>> 15;
+    }
+  }
 
   private record TestKey(int week, YardstickResult.Test test) {}
 

@@ -36,8 +36,7 @@ final class Curvature {
    * @param kept factors of resting groups, and of others those that may be taken up
    * @param outside see {@link Outside}
    */
-  static Curvature of(
-      Assembly assembly, Evaluation around, BlockCholesky[] kept, Outside outside) {
+  static Curvature of(Assembly assembly, Evaluation around, BlockCholesky[] kept, Outside outside) {
     return tried(assembly, around, Term.Bend.EXACT, kept, outside)
         .or(() -> tried(assembly, around, Term.Bend.GUARDED, kept, outside))
         .orElseThrow(() -> new IllegalStateException("The prior must have a density."));
@@ -72,11 +71,7 @@ final class Curvature {
   }
 
   private static Optional<Curvature> tried(
-      Assembly assembly,
-      Evaluation around,
-      Term.Bend bend,
-      BlockCholesky[] kept,
-      Outside outside) {
+      Assembly assembly, Evaluation around, Term.Bend bend, BlockCholesky[] kept, Outside outside) {
     List<List<Part.Side>> sides = sides(assembly, around.cross(), outside);
     BlockCholesky[] factors = new BlockCholesky[assembly.parts()];
     assembly.forEachAwake(
@@ -102,8 +97,7 @@ final class Curvature {
       }
     }
     return Dense.tried(schur(assembly, factors))
-        .map(
-            schur -> new Curvature(assembly, factors, around.curves(), around.cross(), schur));
+        .map(schur -> new Curvature(assembly, factors, around.curves(), around.cross(), schur));
   }
 
   private static List<List<Part.Side>> sides(

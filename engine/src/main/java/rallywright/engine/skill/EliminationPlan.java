@@ -112,6 +112,15 @@ final class EliminationPlan {
     return (all * all * all - width * width * width) / 3 + HAND_ON * width * width;
   }
 
+  /** What one factorisation costs. */
+  double multiplications() {
+    double sum = 0;
+    for (int stage = 0; stage < stages(); stage++) {
+      sum += cost(size(stage), widths[stage]);
+    }
+    return sum;
+  }
+
   /**
    * Whether the nodes before one are those of an earlier plan, touching the same later ones. The
    * last node of both is the border, whatever its number.

@@ -15,8 +15,7 @@ final class Evaluation {
    * @param curves by group; none of groups at rest
    * @param cross of the evidence that spans groups
    */
-  Evaluation(
-      Point at, double value, Point gradient, Curves[] curves, Likelihood.Curve[] cross) {
+  Evaluation(Point at, double value, Point gradient, Curves[] curves, Likelihood.Curve[] cross) {
     this.at = at;
     this.value = value;
     this.gradient = gradient;

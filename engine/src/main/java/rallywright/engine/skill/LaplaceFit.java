@@ -49,6 +49,9 @@ final class LaplaceFit {
   /** A slope below this share of the one before is quick progress: keep the factor. */
   private static final double QUICK = 0.04;
 
+  /** The same where a factor costs less than a pass over the evidence. */
+  private static final double QUICK_BESIDE_CHEAP = 1e-4;
+
   /**
    * A pull on one player, in rallies: times the variance of a skill (at most about 0.3) the most
    * that it can move one of the player's skills, here less than 0.01 logits.
@@ -88,10 +91,7 @@ final class LaplaceFit {
   /** The fit of a system without evidence that spans groups, sought from the prior mean. */
   static LaplaceFit of(Assembly assembly) {
     return from(
-        assembly,
-        assembly.start(),
-        new BlockCholesky[assembly.parts()],
-        Outside.none(List.of()));
+        assembly, assembly.start(), new BlockCholesky[assembly.parts()], Outside.none(List.of()));
   }
 
   /**
@@ -99,7 +99,7 @@ final class LaplaceFit {
    * with the factor of this fit: it follows the mode to first order.
    */
   LaplaceFit under(Assembly other) {
-    return new LaplaceFit(this, other, point()).settled();
+    return new LaplaceFit(this, other, point()).settled(SMALLEST_STEP);
   }
 
   /** The fit of one group without a border, sought from the prior mean. */
@@ -123,12 +123,14 @@ final class LaplaceFit {
    * @param outside how far groups know each other's share of the evidence between them
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
-    return new LaplaceFit(assembly, start, kept, outside).settled();
+    LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
+    return fit.settled(fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP);
   }
 
-  private LaplaceFit settled() {
+  /** Goes on until a step is no longer than {@code smallest}; see {@link #advance}. */
+  private LaplaceFit settled(double smallest) {
     double enough =
-        isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(point().latents()) / 10);
+        isUpdate() ? smallest : smallest * Math.max(1, Math.sqrt(point().latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
       if (advance() < enough) {
         refresh();
@@ -147,19 +149,26 @@ final class LaplaceFit {
     return new LaplaceFit(assembly, point(), kept, other);
   }
 
-  /** One Newton step; returns its length in posterior SDs along its direction. */
+  /**
+   * One Newton step; returns its length in posterior SDs, or a hundred times what is left after it
+   * if that is less: the length times the share by which steps shrink.
+   */
   private double advance() {
     Point direction = direction();
-    double quick = isUpdate() ? QUICK_ENOUGH : QUICK;
-    if (!(direction.dot(present.gradient()) < quick * slopeBefore)) {
+    if (!(direction.dot(present.gradient()) < quick() * slopeBefore)) {
       curvature.release();
       curvature = factored();
       direction = direction();
     }
-    double slope = direction.dot(present.gradient());
+    double slope = Math.max(0, direction.dot(present.gradient()));
     double scale = step(direction, slope);
+    double shrinks = slopeBefore < Double.POSITIVE_INFINITY ? Math.sqrt(slope / slopeBefore) : 1;
     slopeBefore = slope;
-    return scale * Math.sqrt(Math.max(0, slope));
+    return scale * Math.sqrt(slope) * Math.min(1, 100 * shrinks);
+  }
+
+  private double quick() {
+    return isUpdate() ? QUICK_ENOUGH : assembly.isCheapToFactor() ? QUICK_BESIDE_CHEAP : QUICK;
   }
 
   /** Factors at the mode; in an update only those groups that moved noticeably. */

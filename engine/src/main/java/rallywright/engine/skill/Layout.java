@@ -85,8 +85,7 @@ final class Layout {
   }
 
   private static boolean sameWeek(List<Node> ordered, int node) {
-    return ordered.get(node - 1).hasGame
-        && ordered.get(node - 1).week == ordered.get(node).week;
+    return ordered.get(node - 1).hasGame && ordered.get(node - 1).week == ordered.get(node).week;
   }
 
   /** Which weeks of which players need a node. */

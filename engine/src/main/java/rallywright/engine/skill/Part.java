@@ -32,10 +32,14 @@ final class Part {
     }
   }
 
+  /** What a piece of evidence costs in a pass, in multiplications of a factor; measured roughly. */
+  private static final int A_TERM = 250;
+
   private final Prior prior;
   private final Binomials binomials;
   private final List<Term> others;
   private final BlockGraph graph;
+  private final BlockPattern pattern;
   private final EliminationPlan plan;
   private final int border;
   private final int[] owners;
@@ -63,8 +67,7 @@ final class Part {
     Map<Boolean, List<Term>> kinds =
         terms.stream()
             .collect(
-                Collectors.partitioningBy(
-                    term -> term.likelihood() instanceof BinomialLikelihood));
+                Collectors.partitioningBy(term -> term.likelihood() instanceof BinomialLikelihood));
     binomials = new Binomials(kinds.getOrDefault(true, List.of()));
     others = List.copyOf(kinds.getOrDefault(false, List.of()));
     this.border = border;
@@ -72,6 +75,7 @@ final class Part {
     graph = prior.graph().copy();
     terms.forEach(term -> graph.connectAll(term.latents()));
     cut.forEach(term -> graph.connectAll(term.latents()));
+    pattern = new BlockPattern(graph);
     plan = new EliminationPlan(graph);
   }
 
@@ -80,6 +84,7 @@ final class Part {
     binomials = same.binomials;
     others = same.others;
     graph = same.graph;
+    pattern = same.pattern;
     plan = same.plan;
     border = same.border;
     owners = same.owners;
@@ -112,6 +117,11 @@ final class Part {
   /** How many latents are its own. */
   int own() {
     return graph.latents() - border;
+  }
+
+  /** Whether factoring costs less than a pass over the evidence. */
+  boolean isCheapToFactor() {
+    return plan.multiplications() < (double) A_TERM * (binomials.count() + others.size());
   }
 
   /** The largest pull of a slope on one owner of its own latents, all signs alike. */
@@ -151,15 +161,15 @@ final class Part {
    *     checkpoint; what stands before that must be as it was
    */
   Optional<BlockCholesky> factor(
-      Curves curves,
-      List<Side> sides,
-      Term.Bend bend,
-      Optional<BlockCholesky> earlier) {
+      Curves curves, List<Side> sides, Term.Bend bend, Optional<BlockCholesky> earlier) {
     Optional<BlockCholesky> resumed =
         earlier
             .filter(before -> before.checkpoint().node() <= lateNode)
             .filter(before -> plan.continues(before.plan(), before.checkpoint().node()));
-    BlockMatrix matrix = new BlockMatrix(graph);
+    BlockMatrix matrix = new BlockMatrix(pattern);
+    if (resumed.isEmpty()) {
+      binomials.findPlaces(pattern);
+    }
     int from = resumed.map(before -> graph.start(before.checkpoint().node())).orElse(0);
     Checkpoint next = Checkpoint.none();
     if (lateNode > 0) {

@@ -27,7 +27,7 @@ public final class SkillSum {
 
   /** A few weighted keys in the order in which they came; a sum has seldom more than a dozen. */
   private static final class Entries<K> {
-    private static final int USUAL = 4;
+    private static final double[] NONE = {};
 
     private final List<K> keys;
     private double[] weights;
@@ -38,7 +38,7 @@ public final class SkillSum {
     }
 
     private Entries() {
-      this(new ArrayList<>(USUAL), new double[USUAL]);
+      this(new ArrayList<>(0), NONE);
     }
 
     private Entries<K> copy() {
@@ -52,7 +52,7 @@ public final class SkillSum {
         return;
       }
       if (keys.size() == weights.length) {
-        weights = Arrays.copyOf(weights, 2 * weights.length);
+        weights = Arrays.copyOf(weights, 2 * weights.length + 2);
       }
       weights[keys.size()] = weight;
       keys.add(key);
