@@ -221,17 +221,15 @@ final class BlockCholesky {
 
   /** First half of a solve, in place: what stands at kept nodes is then what is left for them. */
   void forward(double[] x) {
-    double[] front = new double[graph.latents()];
     for (int stage = 0; stage < eliminated; stage++) {
-      forward(stage, x, front);
+      forward(stage, x);
     }
   }
 
   /** Second half of a solve, in place: what stands at kept nodes is their solution. */
   void backward(double[] x) {
-    double[] front = new double[graph.latents()];
     for (int stage = eliminated - 1; stage >= 0; stage--) {
-      backward(stage, x, front);
+      backward(stage, x);
     }
   }
 
@@ -241,14 +239,13 @@ final class BlockCholesky {
    */
   double[] half(double[] b) {
     double[] x = b.clone();
-    double[] front = new double[graph.latents()];
     boolean[] touched = new boolean[plan.stages()];
     for (int i = 0; i < b.length; i++) {
       touched[plan.stageOf(graph.nodeOf(i))] |= b[i] != 0;
     }
     for (int stage = 0; stage < eliminated; stage++) {
       if (touched[stage]) {
-        forward(stage, x, front);
+        forward(stage, x);
         if (plan.parent(stage) >= 0) {
           touched[plan.parent(stage)] = true;
         }
@@ -257,43 +254,50 @@ final class BlockCholesky {
     return x;
   }
 
-  private void forward(int stage, double[] x, double[] front) {
-    gather(stage, x, front);
-    int c = 0;
-    for (double[] row : panels[stage]) {
-      double value = front[c] / row[c];
-      front[c] = value;
-      if (value != 0) {
-        for (int s = c + 1; s < row.length; s++) {
-          front[s] -= value * row[s];
+  private void forward(int stage, double[] x) {
+    double[][] panel = panels[stage];
+    double[] front = gather(stage, x);
+    double[] factors = new double[Runs.TOGETHER];
+    for (int first = 0; first < panel.length; first += Runs.TOGETHER) {
+      int end = Math.min(panel.length, first + Runs.TOGETHER);
+      for (int c = first; c < end; c++) {
+        double value = front[c] / panel[c][c];
+        front[c] = value;
+        factors[c - first] = value;
+        for (int s = c + 1; s < end; s++) {
+          front[s] -= value * panel[c][s];
         }
       }
-      c++;
+      if (end - first == Runs.TOGETHER) {
+        Runs.subtractFour(front, end, panel, first, factors);
+      } else {
+        for (int c = first; c < end; c++) {
+          Runs.subtract(front, end, panel[c], front[c]);
+        }
+      }
     }
     scatter(stage, front, x);
   }
 
-  private void backward(int stage, double[] x, double[] front) {
-    gather(stage, x, front);
+  private void backward(int stage, double[] x) {
+    double[] front = gather(stage, x);
     int size = panels[stage].length;
     for (int c = size - 1; c >= 0; c--) {
       double[] row = panels[stage][c];
-      double value = front[c];
-      for (int s = c + 1; s < row.length; s++) {
-        value -= row[s] * front[s];
-      }
-      front[c] = value / row[c];
+      front[c] = (front[c] - Runs.dot(row, front, c + 1)) / row[c];
     }
     System.arraycopy(front, 0, x, graph.start(plan.first(stage)), size);
   }
 
-  private void gather(int stage, double[] x, double[] front) {
+  private double[] gather(int stage, double[] x) {
     int at = plan.size(stage);
+    double[] front = new double[at + plan.width(stage)];
     System.arraycopy(x, graph.start(plan.first(stage)), front, 0, at);
     for (int other : plan.front(stage)) {
       System.arraycopy(x, graph.start(other), front, at, graph.size(other));
       at += graph.size(other);
     }
+    return front;
   }
 
   private void scatter(int stage, double[] front, double[] x) {

@@ -129,13 +129,11 @@ final class SelectedInverse {
       Runs.subtract(own, c + 1, sigma[k], u[k]);
     }
     double inverse = 1 / u[c];
-    double value = inverse;
     for (int s = c + 1; s < u.length; s++) {
       own[s] *= inverse;
       sigma[s][c] = own[s];
-      value -= u[s] * own[s];
     }
-    own[c] = value * inverse;
+    own[c] = (inverse - Runs.dot(u, own, c + 1)) * inverse;
   }
 
   /** Copies the covariances of the later latents from the front of the parent. */

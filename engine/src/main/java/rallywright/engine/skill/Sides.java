@@ -22,9 +22,7 @@ public record Sides(List<Integer> a, List<Integer> b) {
               + " players; each needs 1 or 2."
               + " Maybe name only those who played.");
     }
-    if (a.get(0).equals(a.get(a.size() - 1)) && a.size() == 2
-        || b.get(0).equals(b.get(b.size() - 1)) && b.size() == 2
-        || meet(a, b)) {
+    if (isTwice(a) || isTwice(b) || meet(a, b)) {
       throw new IllegalArgumentException(
           "A player stands twice in "
               + a
@@ -44,6 +42,10 @@ public record Sides(List<Integer> a, List<Integer> b) {
    */
   public static Sides of(int a, int b) {
     return new Sides(List.of(a), List.of(b));
+  }
+
+  private static boolean isTwice(List<Integer> players) {
+    return players.size() == 2 && players.get(0).equals(players.get(1));
   }
 
   private static boolean meet(List<Integer> a, List<Integer> b) {
