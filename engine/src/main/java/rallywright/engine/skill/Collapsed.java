@@ -34,7 +34,7 @@ final class Collapsed {
 
   /** Contests by number: most games share a few, whose many weights need not be compared. */
   private static final class Contests {
-    private final Map<Contest, Integer> seen = new IdentityHashMap<>();
+    private final IdentityHashMap<Contest, Integer> seen = new IdentityHashMap<>();
     private final Map<Contest, Integer> numbers = new HashMap<>();
 
     private int number(Contest contest) {

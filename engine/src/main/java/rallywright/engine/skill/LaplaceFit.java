@@ -25,8 +25,8 @@ final class LaplaceFit {
   /** A step shorter than this, in posterior SDs along its direction, is lost in round-off. */
   private static final double SMALLEST_STEP = 1e-9;
 
-  /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
-  private static final double SMALL_STEP = 1e-3;
+  /** The same where groups rest and follow by a quadratic: a hundredth of an SD, of all latents. */
+  private static final double SMALL_STEP = 1e-2;
 
   /** A move, in logits, that changes the information of a rally by a few hundredths at most. */
   private static final double NOTICEABLE = 0.05;
