@@ -63,13 +63,13 @@ class PlanWishesIT {
             .collect(Collectors.joining());
     return coach
         .post(
-        "/sessions/new",
-        "/sessions/new",
-        "name=Evening&date=2030-05-14&start=18:30&venue=&group=&courts=2&coverage=FULL"
-            + (more.contains("template=") ? "" : "&template=")
-            + "&minutes=90"
-            + who
-            + more)
+            "/sessions/new",
+            "/sessions/new",
+            "name=Evening&date=2030-05-14&start=18:30&venue=&group=&courts=2&coverage=FULL"
+                + (more.contains("template=") ? "" : "&template=")
+                + "&minutes=90"
+                + who
+                + more)
         .body();
   }
 
