@@ -30,9 +30,7 @@ record OracleCase(
   }
 
   private static OracleCase of(
-      int drills,
-      long seed,
-      BiFunction<SearchModel, SearchRules, CpSatOracle.Outcome> oracle) {
+      int drills, long seed, BiFunction<SearchModel, SearchRules, CpSatOracle.Outcome> oracle) {
     PlanProblem problem = RandomProblems.of(drills, seed);
     SearchModel model = model(problem);
     SearchRules rules = new SearchRules(model);

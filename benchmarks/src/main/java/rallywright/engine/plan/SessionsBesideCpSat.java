@@ -46,7 +46,7 @@ public final class SessionsBesideCpSat {
       for (String line : page) {
         here = line.startsWith("## ") ? line.endsWith(" %d drills each".formatted(drills)) : here;
         if (here && line.startsWith("| %d |".formatted(seed))) {
-          String[] cells = line.split("\\s*\\|\\s*");
+          String[] cells = line.split("\\s*\\|\\s*", -1);
           double score = Double.parseDouble(cells[4]);
           return new CpSatOracle.Outcome(
               cells[6].equals("yes"), score, score, Double.parseDouble(cells[5]));
