@@ -23,6 +23,7 @@ public final class FlightSolver {
   private static final double SHORTEST_STEP = 1e-9;
   private static final double SAFETY = 0.9;
   private static final double LONGEST_FLIGHT = 60;
+  private static final double DEEPEST = -15;
   private static final int NEWTON_STEPS = 12;
   private static final double NEWTON_DONE = 1e-13;
 
@@ -40,6 +41,15 @@ public final class FlightSolver {
   private double reachX = Double.NaN;
   private double time;
   private double tolerance = TOLERANCE;
+  private Floor floor = Floor.STOPS;
+
+  /** What the floor does to a flight. */
+  enum Floor {
+    /** The flight ends there. */
+    STOPS,
+    /** The flight goes on below it until the planes are crossed: smooth from launch to launch. */
+    LETS_THROUGH
+  }
 
   /** What a moment of a flight is. */
   private enum Event {
@@ -85,6 +95,12 @@ public final class FlightSolver {
    */
   public FlightSolver reachAt(double x) {
     reachX = x;
+    return this;
+  }
+
+  /** Whether a flight ends at the floor. */
+  FlightSolver floor(Floor wished) {
+    floor = wished;
     return this;
   }
 
@@ -160,7 +176,7 @@ public final class FlightSolver {
     }
     stepper.begin(before);
     double seconds = FIRST_STEP;
-    while (!landing.known()) {
+    while (!done()) {
       seconds = accepted(seconds);
       findMoments(seconds);
       time += seconds;
@@ -173,6 +189,14 @@ public final class FlightSolver {
       System.arraycopy(after, 0, before, 0, Motion.SIZE);
       stepper.accept();
     }
+  }
+
+  private boolean done() {
+    if (!landing.known()) {
+      return false;
+    }
+    boolean planes = net.known() && (reach.known() || Double.isNaN(reachX));
+    return floor == Floor.STOPS || planes || before[2] < DEEPEST;
   }
 
   private void checkStart() {
@@ -206,7 +230,7 @@ public final class FlightSolver {
     if (!apex.known() && after[5] <= 0) {
       find(Event.APEX, seconds, apex);
     }
-    boolean lands = after[2] <= radius && after[5] < 0;
+    boolean lands = !landing.known() && after[2] <= radius && after[5] < 0;
     if (crosses(0) && !net.known()) {
       find(Event.NET, seconds, net);
     }
@@ -215,6 +239,8 @@ public final class FlightSolver {
     }
     if (lands) {
       find(Event.FLOOR, seconds, landing);
+    }
+    if (lands && floor == Floor.STOPS) {
       dropIfLater(net);
       dropIfLater(reach);
       dropIfLater(apex);
