@@ -23,7 +23,7 @@ public final class FlightSolver {
   private static final double SHORTEST_STEP = 1e-9;
   private static final double SAFETY = 0.9;
   private static final double LONGEST_FLIGHT = 60;
-  private static final double DEEPEST = -15;
+  private static final double DEEPEST = -40;
   private static final int NEWTON_STEPS = 12;
   private static final double NEWTON_DONE = 1e-13;
 
@@ -149,18 +149,18 @@ public final class FlightSolver {
     run();
   }
 
-  /** Flies from level and upward speed and a bearing; the spin is that of the last launch. */
-  void run(Vector position, LaunchAim aim, double topspin) {
-    double level = aim.speed() * Math.cos(aim.elevation());
-    double cos = Math.cos(aim.bearing());
-    double sin = Math.sin(aim.bearing());
+  /** Flies a ball with topspin from its speed and angles, without making an object. */
+  void run(Vector position, double topspin, double[] aim) {
+    double level = aim[0] * Math.cos(aim[1]);
+    double cos = Math.cos(aim[2]);
+    double sin = Math.sin(aim[2]);
     motion.spin(-topspin * sin, topspin * cos, 0);
     before[0] = position.x();
     before[1] = position.y();
     before[2] = position.z();
     before[3] = level * cos;
     before[4] = level * sin;
-    before[5] = aim.speed() * Math.sin(aim.elevation());
+    before[5] = aim[0] * Math.sin(aim[1]);
     run();
   }
 

@@ -103,7 +103,7 @@ public final class LaunchWindow {
     int at = i * (cells + 1) + j;
     if (Double.isNaN(margins[at])) {
       flights++;
-      margins[at] = trial.margin(new LaunchAim(speed(i), elevation(j), bearing));
+      margins[at] = trial.margin(speed(i), elevation(j), bearing);
     }
     return margins[at];
   }

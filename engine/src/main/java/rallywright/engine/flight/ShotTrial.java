@@ -3,22 +3,37 @@ package rallywright.engine.flight;
 /** Tries launches of one shot; for one thread. Keeps what the last flight did. */
 final class ShotTrial implements Track {
 
+  /** Error allowed in one step: a landing is right to some hundredths of a millimetre. */
+  private static final double TOLERANCE = 1e-6;
+
   private final Shot shot;
   private final FlightSolver solver;
+  private final double[] aim = new double[3];
 
   ShotTrial(Shot shot) {
     this.shot = shot;
     solver =
         FlightSolver.of(shot.conditions())
-            .withTolerance(1e-7)
+            .withTolerance(TOLERANCE)
             .reachAt(shot.target().reachX())
             .floor(FlightSolver.Floor.LETS_THROUGH);
   }
 
   /** Flies the launch and says how clearly it does what the target asks: above 0 if it does. */
   double margin(LaunchAim aim) {
-    solver.run(shot.contact(), aim, shot.topspin());
+    return margin(aim.speed(), aim.elevation(), aim.bearing());
+  }
+
+  double margin(double speed, double elevation, double bearing) {
+    fly(speed, elevation, bearing);
     return shot.target().margin(this);
+  }
+
+  void fly(double speed, double elevation, double bearing) {
+    aim[0] = speed;
+    aim[1] = elevation;
+    aim[2] = bearing;
+    solver.run(shot.contact(), shot.topspin(), aim);
   }
 
   @Override

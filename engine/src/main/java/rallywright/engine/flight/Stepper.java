@@ -10,23 +10,10 @@ package rallywright.engine.flight;
  */
 final class Stepper {
 
-  private static final double[][] STAGES = {
-    {},
-    {1.0 / 5},
-    {3.0 / 40, 9.0 / 40},
-    {44.0 / 45, -56.0 / 15, 32.0 / 9},
-    {19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729},
-    {9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656},
-    {35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84}
-  };
-
-  /** Weights of order 5 less those of order 4. */
-  private static final double[] ERROR = {
-    71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40
-  };
+  private static final int STAGES = 7;
 
   private final Motion motion;
-  private final double[][] rates = new double[STAGES.length][Motion.SIZE];
+  private final double[][] rates = new double[STAGES][Motion.SIZE];
   private final double[] trial = new double[Motion.SIZE];
 
   Stepper(Motion motion) {
@@ -45,40 +32,81 @@ final class Stepper {
 
   /** The rate at the end of the step just taken. */
   double[] rateAtEnd() {
-    return rates[STAGES.length - 1];
+    return rates[STAGES - 1];
   }
 
   /** The last step is accepted: its end is the next one's start. */
   void accept() {
-    double[] end = rates[STAGES.length - 1];
-    rates[STAGES.length - 1] = rates[0];
+    double[] end = rates[STAGES - 1];
+    rates[STAGES - 1] = rates[0];
     rates[0] = end;
   }
 
   /** From a state over some seconds; the rate at the start must be taken already. */
   void step(double[] from, double seconds, double[] to) {
-    for (int stage = 1; stage < STAGES.length; stage++) {
-      double[] weights = STAGES[stage];
-      for (int i = 0; i < Motion.SIZE; i++) {
-        double sum = 0;
-        for (int j = 0; j < weights.length; j++) {
-          sum += weights[j] * rates[j][i];
-        }
-        trial[i] = from[i] + seconds * sum;
-      }
-      motion.rate(trial, rates[stage]);
+    double[] k1 = rates[0];
+    double[] k2 = rates[1];
+    double[] k3 = rates[2];
+    double[] k4 = rates[3];
+    double[] k5 = rates[4];
+    double[] k6 = rates[5];
+    for (int i = 0; i < Motion.SIZE; i++) {
+      trial[i] = from[i] + seconds * k1[i] / 5;
     }
-    System.arraycopy(trial, 0, to, 0, Motion.SIZE);
+    motion.rate(trial, k2);
+    for (int i = 0; i < Motion.SIZE; i++) {
+      trial[i] = from[i] + seconds * (3.0 / 40 * k1[i] + 9.0 / 40 * k2[i]);
+    }
+    motion.rate(trial, k3);
+    for (int i = 0; i < Motion.SIZE; i++) {
+      trial[i] = from[i] + seconds * (44.0 / 45 * k1[i] - 56.0 / 15 * k2[i] + 32.0 / 9 * k3[i]);
+    }
+    motion.rate(trial, k4);
+    for (int i = 0; i < Motion.SIZE; i++) {
+      trial[i] =
+          from[i]
+              + seconds
+                  * (19372.0 / 6561 * k1[i]
+                      - 25360.0 / 2187 * k2[i]
+                      + 64448.0 / 6561 * k3[i]
+                      - 212.0 / 729 * k4[i]);
+    }
+    motion.rate(trial, k5);
+    for (int i = 0; i < Motion.SIZE; i++) {
+      trial[i] =
+          from[i]
+              + seconds
+                  * (9017.0 / 3168 * k1[i]
+                      - 355.0 / 33 * k2[i]
+                      + 46732.0 / 5247 * k3[i]
+                      + 49.0 / 176 * k4[i]
+                      - 5103.0 / 18656 * k5[i]);
+    }
+    motion.rate(trial, k6);
+    for (int i = 0; i < Motion.SIZE; i++) {
+      to[i] =
+          from[i]
+              + seconds
+                  * (35.0 / 384 * k1[i]
+                      + 500.0 / 1113 * k3[i]
+                      + 125.0 / 192 * k4[i]
+                      - 2187.0 / 6784 * k5[i]
+                      + 11.0 / 84 * k6[i]);
+    }
+    motion.rate(to, rates[STAGES - 1]);
   }
 
-  /** The estimated error of the step just taken: the largest of its components. */
+  /** The estimated error of the step just taken, order 5 less order 4: its largest component. */
   double error(double seconds) {
     double largest = 0;
     for (int i = 0; i < Motion.SIZE; i++) {
-      double sum = 0;
-      for (int j = 0; j < ERROR.length; j++) {
-        sum += ERROR[j] * rates[j][i];
-      }
+      double sum =
+          71.0 / 57600 * rates[0][i]
+              - 71.0 / 16695 * rates[2][i]
+              + 71.0 / 1920 * rates[3][i]
+              - 17253.0 / 339200 * rates[4][i]
+              + 22.0 / 525 * rates[5][i]
+              - 1.0 / 40 * rates[6][i];
       largest = Math.max(largest, Math.abs(seconds * sum));
     }
     return largest;
