@@ -11,6 +11,18 @@ package rallywright.engine.flight;
 final class Stepper {
 
   private static final int STAGES = 7;
+  private static final double[] SECOND = {1.0 / 5, 0, 0, 0, 0, 0};
+  private static final double[] THIRD = {3.0 / 40, 9.0 / 40, 0, 0, 0, 0};
+  private static final double[] FOURTH = {44.0 / 45, -56.0 / 15, 32.0 / 9, 0, 0, 0};
+  private static final double[] FIFTH = {
+    19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729, 0, 0
+  };
+  private static final double[] SIXTH = {
+    9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656, 0
+  };
+  private static final double[] LAST = {
+    35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84
+  };
 
   private final Motion motion;
   private final double[][] rates = new double[STAGES][Motion.SIZE];
@@ -44,6 +56,17 @@ final class Stepper {
 
   /** From a state over some seconds; the rate at the start must be taken already. */
   void step(double[] from, double seconds, double[] to) {
+    stage(from, seconds, 1, SECOND);
+    stage(from, seconds, 2, THIRD);
+    stage(from, seconds, 3, FOURTH);
+    stage(from, seconds, 4, FIFTH);
+    stage(from, seconds, 5, SIXTH);
+    stage(from, seconds, STAGES - 1, LAST);
+    System.arraycopy(trial, 0, to, 0, Motion.SIZE);
+  }
+
+  /** Each component in one pass over the rates; those not yet taken have the weight 0. */
+  private void stage(double[] from, double seconds, int stage, double[] weights) {
     double[] k1 = rates[0];
     double[] k2 = rates[1];
     double[] k3 = rates[2];
@@ -51,49 +74,17 @@ final class Stepper {
     double[] k5 = rates[4];
     double[] k6 = rates[5];
     for (int i = 0; i < Motion.SIZE; i++) {
-      trial[i] = from[i] + seconds * k1[i] / 5;
-    }
-    motion.rate(trial, k2);
-    for (int i = 0; i < Motion.SIZE; i++) {
-      trial[i] = from[i] + seconds * (3.0 / 40 * k1[i] + 9.0 / 40 * k2[i]);
-    }
-    motion.rate(trial, k3);
-    for (int i = 0; i < Motion.SIZE; i++) {
-      trial[i] = from[i] + seconds * (44.0 / 45 * k1[i] - 56.0 / 15 * k2[i] + 32.0 / 9 * k3[i]);
-    }
-    motion.rate(trial, k4);
-    for (int i = 0; i < Motion.SIZE; i++) {
       trial[i] =
           from[i]
               + seconds
-                  * (19372.0 / 6561 * k1[i]
-                      - 25360.0 / 2187 * k2[i]
-                      + 64448.0 / 6561 * k3[i]
-                      - 212.0 / 729 * k4[i]);
+                  * (weights[0] * k1[i]
+                      + weights[1] * k2[i]
+                      + weights[2] * k3[i]
+                      + weights[3] * k4[i]
+                      + weights[4] * k5[i]
+                      + weights[5] * k6[i]);
     }
-    motion.rate(trial, k5);
-    for (int i = 0; i < Motion.SIZE; i++) {
-      trial[i] =
-          from[i]
-              + seconds
-                  * (9017.0 / 3168 * k1[i]
-                      - 355.0 / 33 * k2[i]
-                      + 46732.0 / 5247 * k3[i]
-                      + 49.0 / 176 * k4[i]
-                      - 5103.0 / 18656 * k5[i]);
-    }
-    motion.rate(trial, k6);
-    for (int i = 0; i < Motion.SIZE; i++) {
-      to[i] =
-          from[i]
-              + seconds
-                  * (35.0 / 384 * k1[i]
-                      + 500.0 / 1113 * k3[i]
-                      + 125.0 / 192 * k4[i]
-                      - 2187.0 / 6784 * k5[i]
-                      + 11.0 / 84 * k6[i]);
-    }
-    motion.rate(to, rates[STAGES - 1]);
+    motion.rate(trial, rates[stage]);
   }
 
   /** The estimated error of the step just taken, order 5 less order 4: its largest component. */
