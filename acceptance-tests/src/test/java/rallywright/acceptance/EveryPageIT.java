@@ -3,16 +3,24 @@ package rallywright.acceptance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rallywright.catalogue.Catalogue;
+import rallywright.engine.club.AgeGroup;
+import rallywright.engine.club.Hand;
+import rallywright.engine.club.Player;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Standing;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreAddress;
 
@@ -27,18 +35,35 @@ class EveryPageIT {
   private static Page page;
   private static String player;
   private static String session;
+  private static String group;
+  private static String venue;
 
   @BeforeAll
   static void start(@TempDir Path data) {
     program = StartedProgram.demo(data);
     try (ClubStore store = ClubStore.open(StoreAddress.file(data))) {
       player = store.players().all().get(0).id().value();
+      group = store.groups().all().get(0).id().value();
+      venue = store.venues().all().get(0).id().value();
+      store.players().save(walkIn());
       session = store.sessions().all().get(0).id().value();
     }
     browsers = new Browsers();
     page = browsers.laptop().newPage();
     page.navigate(program.signInAddress());
     page.waitForURL(program.address() + "/");
+  }
+
+  private static Player walkIn() {
+    return new Player(
+        new PlayerId("walk-in"),
+        "Zed",
+        null,
+        Hand.RIGHT,
+        Set.of(),
+        "",
+        AgeGroup.ADULT,
+        Standing.WALK_IN);
   }
 
   @AfterAll
@@ -55,29 +80,49 @@ class EveryPageIT {
         "/drills/{drill}",
         "/progress",
         "/progress/{player}",
+        "/progress/method",
+        "/progress/{player}/rise",
+        "/progress/drills",
+        "/progress/pairs",
         "/players",
         "/players/{player}",
         "/players/{player}/erase",
+        "/players/walk-in/merge",
+        "/players/new",
         "/players/import",
         "/players/groups",
+        "/players/groups/{group}",
+        "/players/venues",
         "/players/venues/new",
+        "/players/venues/{venue}",
+        "/players?archived",
+        "/progress?group={group}",
+        "/sessions?group={group}",
         "/sessions",
         "/sessions/new",
         "/sessions/{session}",
         "/sessions/{session}/plan",
+        "/sessions/{session}/weather",
+        "/sessions/{session}/plan/wish",
         "/sessions/{session}/from-paper",
         "/sessions/{session}/phone-file",
-        "/settings"
+        "/settings",
+        "/court",
+        "/no-such-page"
       })
   void page_atEveryWidth_shutsNobodyOutAndFits(String pattern) {
     String path =
         pattern
             .replace("{drill}", Catalogue.shipped().drills().get(3).key().value())
             .replace("{player}", player)
+            .replace("{group}", group)
+            .replace("{venue}", venue)
             .replace("{session}", session);
     List<String> wrong = new ArrayList<>();
     page.navigate(program.address() + path);
     assertThat(page.locator("h1").textContent()).isNotBlank().isNotEqualTo("Sign in");
+    assertThat(page.title()).endsWith(" · Rallywright");
+    assertThat(page.locator("body").textContent()).containsIgnoringCase("demo");
     wrong.addAll(tooWide(SMALLEST_WIDTH));
     for (int width : WIDTHS) {
       wrong.addAll(tooWide(width));
@@ -87,6 +132,46 @@ class EveryPageIT {
           .forEach(each -> wrong.add(width + ": " + each.getId() + " " + each.getNodes()));
     }
     assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void plan_changedByKeyboard_keepsTheKeyboardAndWhatIsUnfolded() {
+    page.navigate(program.address() + "/sessions/" + planned());
+    page.waitForURL("**/plan");
+    Locator fold = page.locator("details[id^=who-]").last();
+    fold.locator("summary").click();
+    String unfolded = fold.getAttribute("id");
+    Locator more = page.locator("button[value=MORE]").first();
+    String button = more.getAttribute("id");
+    String clock = page.locator("#plan-clock").textContent();
+    more.focus();
+    page.keyboard().press("Enter");
+    page.waitForCondition(() -> !page.locator("#plan-clock").textContent().equals(clock));
+    page.waitForCondition(() -> button.equals(page.evaluate("document.activeElement.id")));
+    assertThat(page.locator("#" + unfolded).getAttribute("open")).isNotNull();
+
+    Locator out = page.locator("button[value=REMOVE]").last();
+    String gone = out.getAttribute("id");
+    out.focus();
+    page.keyboard().press("Enter");
+    page.waitForCondition(() -> page.locator("#" + gone).count() == 0);
+    page.waitForCondition(() -> "plan-clock".equals(page.evaluate("document.activeElement.id")));
+  }
+
+  @Test
+  void pageOnCourt_saysDemo() {
+    page.navigate(program.address() + "/court/" + session);
+    page.locator(".bar-way", new Page.LocatorOptions().setHasText("demo")).waitFor();
+    assertThat(page.title()).isEqualTo("On court · Rallywright");
+  }
+
+  /** A session that was not played, planned for two. */
+  private static String planned() {
+    page.navigate(program.address() + "/sessions/new");
+    page.locator("input[name=who]").nth(0).check();
+    page.locator("input[name=who]").nth(1).check();
+    Browsers.toNextPage(page, () -> page.locator("button.now").click());
+    return page.url().replaceAll(".*/sessions/", "");
   }
 
   /** What makes the page wider than the screen, if anything does. */

@@ -51,7 +51,9 @@ class LoopIT {
       checkSheet(page, program, first, data);
 
       page.navigate(program.address() + "/progress");
-      assertThat(page.locator("table").textContent()).doesNotContain("–9").contains("too early");
+      assertThat(page.locator("table.ledger").textContent())
+          .doesNotContain("–9")
+          .contains("too early");
       playEverything(page, program, first, data);
       checkProgress(page, program);
 

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rallywright.engine.plan.GameId;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent;
@@ -127,9 +129,11 @@ class OnCourtIT {
     assertThat(progress().efforts()).anyMatch(effort -> effort.rating() == 7);
   }
 
-  @Test
-  void everyView_hasNothingThatShutsPeopleOut() {
+  @ParameterizedTest
+  @CsvSource({"390, 844", "320, 568"})
+  void everyView_hasNothingThatShutsPeopleOut(int width, int height) {
     CourtPhone phone = phone();
+    phone.page.setViewportSize(width, height);
     for (String block : List.of("b1", "b2", "b4", "end")) {
       phone.tap("sheet", "[data-sheet=blocks]");
       check(phone, "blocks");
@@ -142,6 +146,15 @@ class OnCourtIT {
       phone.mode(mode);
       check(phone, mode);
     }
+    phone.tap("result-of", "");
+    check(phone, "result of one lane");
+    phone.tap("close", "");
+    phone.mode("result");
+    for (String sheet : List.of("place", "drill")) {
+      phone.tap("sheet", "[data-sheet=" + sheet + "]");
+      check(phone, sheet);
+      phone.tap("close", "");
+    }
     phone.tap("sheet", "[data-sheet=more]");
     check(phone, "more");
   }
@@ -150,9 +163,10 @@ class OnCourtIT {
     assertThat(new AxeBuilder(phone.page).analyze().getViolations()).as(view).isEmpty();
     Object small =
         phone.page.evaluate(
-            "() => [...document.querySelectorAll('button')].map((b) => [b.textContent,"
-                + " b.getBoundingClientRect()]).filter(([, r]) => r.width > 0"
-                + " && (r.height < 48 || r.right > innerWidth + 1)).map(([words]) => words)");
+            "() => [...document.querySelectorAll('button, input, a')].map((b) => [b.textContent"
+                + " || b.id, b.getBoundingClientRect()]).filter(([, r]) => r.width > 0"
+                + " && (r.height < 48 || r.width < 48 || r.right > innerWidth + 1))"
+                + ".map(([words]) => words)");
     assertThat((List<?>) small).as(view + ": targets too small or cut off").isEmpty();
   }
 

@@ -98,6 +98,10 @@ final class JsonField {
     return node.isNull();
   }
 
+  boolean isObject() {
+    return node.isObject();
+  }
+
   boolean isList() {
     return node.isArray();
   }

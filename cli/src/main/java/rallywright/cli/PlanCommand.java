@@ -23,7 +23,15 @@ import rallywright.engine.plan.SessionPlanner;
       "",
       "FILE is one JSON object: minutes, courts, players [{name, level, skills {name: mean}}];"
           + " if you like, coverage (full or needs, default full), confidence of being done in time"
-          + " (0.5 to 0.99, default 0.9), maxHardMinutes in a row (5 to 120, default 20), seed.",
+          + " (0.5 to 0.99, default 0.9), maxHardMinutes in a row (5 to 120, default 20), seed,"
+          + " warmUps (first or left-out).",
+      "Wishes: pinned [{drill, line (straight or cross-court), rounds}], slots [soft game, hands or"
+          + " power], forbidden [drills], equipment [what is at hand], yardsticks (where-unsure, a"
+          + " list, or {every, sinceLast}), spare (sit-out or three-on-a-lane), ends (usual,"
+          + " by-clock or last-lane), rests {every, minutes}.",
+      "A player may also have limits [no overheads, no lunging, no running back, easy work only], a"
+          + " weight (0 to 10, default 1) and fillsIn (true for a coach who plays only where the"
+          + " number is odd).",
       "Skills are logits beside level 3.5; those not named follow from the level.",
       "",
       "Example: {\"minutes\": 90, \"courts\": 1, \"players\": [{\"name\": \"Ann\", \"level\": 3.5,"

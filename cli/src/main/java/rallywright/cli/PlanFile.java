@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Level;
+import rallywright.engine.club.Limit;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.plan.Attendee;
@@ -17,6 +18,7 @@ import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionWish;
+import rallywright.engine.plan.WarmUps;
 import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
@@ -32,10 +34,20 @@ final class PlanFile {
           "coverage",
           "confidence",
           "maxHardMinutes",
+          "warmUps",
+          "pinned",
+          "slots",
+          "forbidden",
+          "equipment",
+          "yardsticks",
+          "spare",
+          "ends",
+          "rests",
           "seed",
           "about");
 
-  private static final List<String> PLAYER_FIELDS = List.of("name", "level", "skills");
+  private static final List<String> PLAYER_FIELDS =
+      List.of("name", "level", "skills", "limits", "weight", "fillsIn");
 
   private static final String FULL = "full";
   private static final String NEEDS = "needs";
@@ -70,7 +82,17 @@ final class PlanFile {
             .withConfidence(confidence)
             .withMaxHardMinutes(hard);
     int seed = root.optional("seed").map(each -> each.integer(0, Integer.MAX_VALUE, "1")).orElse(1);
-    return PlanProblem.of(players(root), Catalogue.shipped().drills(), wish.withSeed(seed));
+    WarmUps warmUps = root.optional("warmUps").map(PlanFile::warmUps).orElse(WarmUps.FIRST);
+    SessionWish whole =
+        wish.withSeed(seed).withWarmUps(warmUps).withRequests(PlanRequestsFile.read(root));
+    Catalogue catalogue = Catalogue.shipped();
+    return PlanProblem.of(players(root), catalogue.drills(), whole)
+        .withYardsticks(catalogue.yardsticks());
+  }
+
+  private static WarmUps warmUps(JsonField field) {
+    String word = field.oneOf(List.of("first", "left-out"));
+    return word.equals("first") ? WarmUps.FIRST : WarmUps.LEFT_OUT_BY_CHOICE;
   }
 
   private static Coverage coverage(JsonField field) {
@@ -95,9 +117,31 @@ final class PlanFile {
         throw name.wrong("a name that no other player here has", "add the family name");
       }
       PlayerStanding standing = standing(name.text().strip(), entry);
-      players.add(new Attendee(new PlayerId(standing.name()), standing, Set.of()));
+      Attendee player = new Attendee(new PlayerId(standing.name()), standing, limits(entry));
+      double weight =
+          entry.optional("weight").map(each -> each.number(0, Attendee.MOST_WEIGHT)).orElse(1.0);
+      boolean fillsIn = entry.optional("fillsIn").map(JsonField::flag).orElse(false);
+      players.add(fillsIn ? player.fillingIn() : player.withWeight(weight));
     }
     return players;
+  }
+
+  private static Set<Limit> limits(JsonField entry) {
+    Map<String, Limit> spellings = new LinkedHashMap<>();
+    for (Limit limit : Limit.values()) {
+      spellings.put(limit.words(), limit);
+    }
+    Set<Limit> limits = new HashSet<>();
+    entry
+        .optional("limits")
+        .map(JsonField::elements)
+        .orElse(List.of())
+        .forEach(
+            each ->
+                limits.add(
+                    Objects.requireNonNull(
+                        spellings.get(each.oneOf(List.copyOf(spellings.keySet()))))));
+    return limits;
   }
 
   /**

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
+import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.Line;
 import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanCheck;
@@ -112,10 +114,11 @@ record PlanJson(
           case WARM_UP -> "warm-up";
           case DRILL -> "drill";
           case FULL_GAME -> "full game";
+          case TOGETHER -> "together";
           case YARDSTICK -> "yardstick";
           case BREAK -> "break";
         },
-        catalogue.drill(block.drill()).map(each -> each.name()).orElse("Water and rest"),
+        name(block, catalogue),
         played ? Line.of(block.games().get(0).place().lane()).words() : null,
         played ? roles(block.games().get(0)) : null,
         block.games().size(),
@@ -125,6 +128,14 @@ record PlanJson(
         block.sitting().stream().map(PlanJson::names).toList());
   }
 
+  private static String name(PlannedBlock block, Catalogue catalogue) {
+    return catalogue
+        .drill(block.drill())
+        .map(Drill::name)
+        .or(() -> catalogue.yardstick(block.drill()).map(Yardstick::name))
+        .orElse("Water and rest");
+  }
+
   private static String roles(PlannedGame game) {
     return game.a().role().words() + " v " + game.b().role().words();
   }
@@ -132,9 +143,12 @@ record PlanJson(
   private static List<LaneGames> lanes(PlannedBlock block) {
     List<CourtLane> places =
         block.games().stream().map(PlannedGame::place).distinct().sorted(BY_PLACE).toList();
-    return places.stream()
-        .map(place -> new LaneGames(place.court(), place.lane().words(), games(block, place)))
-        .toList();
+    return places.stream().map(place -> laneGames(place, games(block, place))).toList();
+  }
+
+  private static LaneGames laneGames(CourtLane place, List<Game> games) {
+    boolean whole = games.stream().anyMatch(game -> game.a().size() + game.b().size() > 2);
+    return new LaneGames(place.court(), whole ? "whole court" : place.lane().words(), games);
   }
 
   private static final Comparator<CourtLane> BY_PLACE =

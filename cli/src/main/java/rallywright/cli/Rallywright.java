@@ -15,11 +15,14 @@ import picocli.CommandLine.Command;
       BackupCommand.class,
       DemoCommand.class,
       ExportCommand.class,
+      HeatCommand.class,
       ImportCommand.class,
       ServeCommand.class,
       SkillCommand.class,
       OddsCommand.class,
       PlanCommand.class,
+      PointCommand.class,
+      RotateCommand.class,
       VersionCommand.class,
       GenerateCompletion.class
     })

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,6 +31,12 @@ final class SkillCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object, numbers unrounded.")
   private boolean json;
 
+  @Option(
+      names = "--csv",
+      paramLabel = "TABLE",
+      description = "Print one table as CSV: skills or effects.")
+  private @Nullable String csv;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   /** The estimates of one player in one week, one number for each skill. */
@@ -49,10 +56,13 @@ final class SkillCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    SkillCsv.check(csv);
     SkillFile input = read(file);
     Posterior posterior = input.model().fit(input.evidence(), input.allWeeks());
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (csv != null) {
+      SkillCsv.print(out, csv, input, answer(input, posterior));
+    } else if (json) {
       JsonAnswer.print(out, answer(input, posterior));
     } else {
       SkillTable.print(out, input, posterior);

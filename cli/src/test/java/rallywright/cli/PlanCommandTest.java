@@ -119,6 +119,41 @@ class PlanCommandTest {
   }
 
   @Test
+  void wishes_beyondTheUsual_areKept() throws Exception {
+    String wish =
+        """
+        {"minutes": 110, "courts": 2, "coverage": "needs",
+         "pinned": [{"drill": "kitchen-only", "line": "straight", "rounds": 2}],
+         "slots": ["power"], "forbidden": ["drive-into-hands"], "yardsticks": {"every": 4},
+         "spare": "three-on-a-lane", "ends": "by-clock", "rests": {"every": 30, "minutes": 4},
+         "players": [{"name": "Ann", "limits": ["no lunging"]}, {"name": "Ben", "weight": 2},
+          {"name": "Cyd"}, {"name": "Dot"}, {"name": "Eve"}, {"name": "Coach", "fillsIn": true}]}
+        """;
+    JsonNode found = runOn(wish).json();
+    assertThat(found.get("warnings")).isEmpty();
+    Set<String> kinds = new HashSet<>();
+    Set<String> drills = new HashSet<>();
+    for (JsonNode block : found.get("blocks")) {
+      kinds.add(block.get("kind").asString());
+      drills.add(block.get("drill").asString());
+    }
+    assertThat(kinds).contains("yardstick", "break", "drill");
+    assertThat(drills).contains("Kitchen only").doesNotContain("Drive into hands");
+  }
+
+  @Test
+  void thirteenPlayers_onThreeCourts_areAllPlanned() throws Exception {
+    StringBuilder players = new StringBuilder();
+    for (int i = 0; i < 13; i++) {
+      players.append(i == 0 ? "" : ", ").append("{\"name\": \"P%d\"}".formatted(i));
+    }
+    JsonNode found =
+        runOn("{\"minutes\": 100, \"courts\": 3, \"players\": [" + players + "]}").json();
+    assertThat(found.get("warnings")).isEmpty();
+    assertThat(found.get("blocks").toString()).contains("P12");
+  }
+
+  @Test
   void booking_tooShortForAnyDrill_isAnsweredInOneLine() throws Exception {
     Answer answer =
         runOn(

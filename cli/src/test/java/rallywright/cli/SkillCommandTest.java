@@ -74,6 +74,28 @@ class SkillCommandTest {
         .isCloseTo(expected.get("logEvidenceLaplace").asDouble(), within(1e-6));
   }
 
+  @Test
+  void csv_ofEachTable_holdsTheNumbersOfTheAnswer() throws Exception {
+    String file = Files.writeString(folder.resolve("club.json"), CLUB).toString();
+    JsonNode answer = new JsonMapper().readTree(run("skill", file, "--json").out);
+    JsonNode last = answer.get("posterior").get(8);
+    assertThat(run("skill", file, "--csv", "skills").out.lines())
+        .hasSize(1 + 3 * 3 * 2)
+        .startsWith("player,week,skill,mean,sd,mode,modeSd")
+        .contains(
+            "2,2,dink,%s,%s,%s,%s"
+                .formatted(
+                    last.get("mean").get(1).asString(),
+                    last.get("sd").get(1).asString(),
+                    last.get("mode").get(1).asString(),
+                    last.get("modeSd").get(1).asString()));
+    assertThat(run("skill", file, "--csv", "effects").out.lines())
+        .satisfiesExactly(
+            head -> assertThat(head).isEqualTo("name,mean,sd,mode,modeSd"),
+            drill -> assertThat(drill).startsWith("back v up,-"),
+            yardstick -> assertThat(yardstick).startsWith("drops,"));
+  }
+
   private static void assertSame(JsonNode found, JsonNode expected, String path) {
     if (expected.isNumber()) {
       double tolerance = tolerance(path);

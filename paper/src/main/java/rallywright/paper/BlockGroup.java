@@ -50,7 +50,7 @@ record BlockGroup(int first, List<PlannedBlock> blocks) {
           next.drill().equals(head().drill())
               && !next.games().isEmpty()
               && !head().games().isEmpty();
-      case YARDSTICK, BREAK -> false;
+      case TOGETHER, YARDSTICK, BREAK -> false;
     };
   }
 

@@ -33,12 +33,14 @@ final class BlockWriter {
 
   private final SheetRequest request;
   private final FirstNames names;
+  private final int mostInARow;
   private final BlockClock clock;
   private final ScoringWords scoring;
 
-  BlockWriter(SheetRequest request, FirstNames names) {
+  BlockWriter(SheetRequest request, FirstNames names, int mostInARow) {
     this.request = request;
     this.names = names;
+    this.mostInARow = mostInARow;
     this.clock = BlockClock.of(request.session());
     this.scoring = ScoringWords.of(request);
   }
@@ -80,7 +82,7 @@ final class BlockWriter {
   private List<GameStretch> stretches(BlockGroup group, Optional<Drill> drill) {
     Role solid =
         drill.flatMap(Drill::layout).map(layout -> layout.sides().a().role()).orElse(Role.EVEN);
-    GameRows rows = new GameRows(names, request.session().plan().courts(), solid);
+    GameRows rows = new GameRows(names, request.session().plan().courts(), solid, mostInARow);
     List<GameStretch> stretches = new ArrayList<>();
     for (int place = 0; place < group.blocks().size(); place++) {
       PlannedBlock block = group.blocks().get(place);

@@ -41,21 +41,47 @@ public final class CourtSheet {
   }
 
   private static String markup(SheetRequest request, PaperSize paper) {
-    SheetView view = SheetWriter.write(request);
     Frame frame = new Frame(paper.longEdgeMm(), paper.shortEdgeMm());
-    Setting setting = setting(view, frame);
+    Setting setting = onePage(request, frame).orElseGet(() -> manyPages(request, frame));
     return Templates.fill(
-        "sheet/sheet", Map.of("view", view, "setting", setting, "style", frame.style() + STYLE));
+        "sheet/sheet",
+        Map.of(
+            "view",
+            SheetWriter.write(request),
+            "setting",
+            setting,
+            "style",
+            frame.style() + STYLE));
   }
 
-  private static Setting setting(SheetView view, Frame frame) {
+  /** One page with the most room that it leaves; the closest density is tried with closer rows. */
+  private static Optional<Setting> onePage(SheetRequest request, Frame frame) {
+    SheetView usual = SheetWriter.write(request);
     for (Density density : Density.values()) {
-      Optional<Leaf> page = typesetter(view, frame, density).onePage();
+      Optional<Setting> page = onePage(usual, frame, density);
       if (page.isPresent()) {
-        return new Setting(density, List.of(page.get()));
+        return page;
       }
     }
-    return new Setting(Density.CLOSE, typesetter(view, frame, Density.CLOSE).manyPages());
+    return Arrangement.CLOSER.stream()
+        .map(closer -> onePage(SheetWriter.write(request, closer), frame, Density.FULLEST))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private static Optional<Setting> onePage(SheetView view, Frame frame, Density density) {
+    return typesetter(view, frame, density)
+        .onePage()
+        .map(page -> new Setting(density, List.of(page)));
+  }
+
+  /** The fewest pages; blocks are broken more often only where that saves one. */
+  private static Setting manyPages(SheetRequest request, Frame frame) {
+    List<Leaf> whole = typesetter(SheetWriter.write(request), frame, Density.CLOSE).manyPages();
+    List<Leaf> broken =
+        typesetter(SheetWriter.write(request, Arrangement.BROKEN), frame, Density.CLOSE)
+            .manyPages();
+    return new Setting(Density.CLOSE, broken.size() < whole.size() ? broken : whole);
   }
 
   private static Typesetter typesetter(SheetView view, Frame frame, Density density) {

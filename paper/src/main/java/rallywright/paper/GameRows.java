@@ -27,22 +27,24 @@ final class GameRows {
           .thenComparingInt(game -> game.place().court())
           .thenComparing(game -> game.place().lane());
 
-  /** Cells side by side that leave room for a name and a box to write in. */
-  private static final int MOST_IN_A_ROW = 4;
-
   private final FirstNames names;
   private final int courts;
   private final Role solid;
+  private final int mostInARow;
 
-  /** Rows in which the solid block stands for the drill's first role. */
-  GameRows(FirstNames names, int courts, Role solid) {
+  /**
+   * Rows of so many games side by side at the most, in which the solid block stands for the drill's
+   * first role.
+   */
+  GameRows(FirstNames names, int courts, Role solid, int mostInARow) {
     this.names = names;
     this.courts = courts;
     this.solid = solid;
+    this.mostInARow = mostInARow;
   }
 
   /**
-   * The games of a block. Where every turn plays on the same two to four lanes, the places stand
+   * The games of a block. Where every turn plays on the same two lanes or more, the places stand
    * over the columns and a row holds whole turns; else each cell names its own turn and place.
    */
   GameStretch of(PlannedBlock block, String label, String sitting) {
@@ -51,13 +53,11 @@ final class GameRows {
     List<String> places = cells.stream().map(GameCell::place).distinct().toList();
     long turns = games.stream().mapToInt(PlannedGame::turn).distinct().count();
     boolean even =
-        places.size() > 1
-            && places.size() <= MOST_IN_A_ROW
-            && games.size() == turns * places.size();
+        places.size() > 1 && places.size() <= mostInARow && games.size() == turns * places.size();
     if (!even) {
-      return new GameStretch(label, 0, List.of(), rows(cells, MOST_IN_A_ROW), sitting);
+      return new GameStretch(label, 0, List.of(), rows(cells, mostInARow), sitting);
     }
-    int turnsInARow = MOST_IN_A_ROW / places.size();
+    int turnsInARow = mostInARow / places.size();
     List<String> columns = new ArrayList<>();
     for (int turn = 0; turn < turnsInARow; turn++) {
       columns.addAll(turn < turns ? places : Collections.nCopies(places.size(), ""));

@@ -24,15 +24,16 @@ final class SheetWriter {
           "Eye protection and court shoes are advised.",
           "Local rules and licensed professionals come first.");
 
-  /** Rows that surely fit on one half of the smaller sheet, below the head. */
-  private static final int MOST_ROWS = 8;
-
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
   private SheetWriter() {}
 
   static SheetView write(SheetRequest request) {
+    return write(request, Arrangement.USUAL);
+  }
+
+  static SheetView write(SheetRequest request, Arrangement arrangement) {
     Session session = request.session();
     SessionPlan plan = session.plan();
     FirstNames names = FirstNames.of(request.players());
@@ -48,17 +49,20 @@ final class SheetWriter {
         plan.courts() == 1 ? "1 court" : plan.courts() + " courts",
         plan.present().stream().map(names::of).toList(),
         request.origin().sentence(),
-        blocks(plan, new BlockWriter(request, names)),
+        blocks(
+            plan,
+            new BlockWriter(request, names, arrangement.gamesInARow()),
+            arrangement.mostRows()),
         phone(request.access()),
         ScoringWords.of(request).usual(),
         CAUTIONS);
   }
 
-  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer) {
+  private static List<BlockView> blocks(SessionPlan plan, BlockWriter writer, int mostRows) {
     List<BlockView> blocks = new ArrayList<>();
     for (BlockGroup group : BlockGroup.of(plan.blocks())) {
       BlockView view = writer.write(group, "block-" + (group.first() + 1));
-      blocks.addAll(view.inPartsOf(MOST_ROWS));
+      blocks.addAll(view.inPartsOf(mostRows));
     }
     return blocks;
   }

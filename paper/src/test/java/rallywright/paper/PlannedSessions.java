@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rallywright.catalogue.Catalogue;
+import rallywright.engine.club.Limit;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.plan.Attendee;
@@ -26,10 +28,16 @@ final class PlannedSessions {
 
   /** A session of players who differ, so that some games have head starts. */
   static SheetRequest of(int players, int minutes, int courts) {
+    return of(players, minutes, courts, Map.of());
+  }
+
+  /** The same where some have a limit: the place of the player, then the limit. */
+  static SheetRequest of(int players, int minutes, int courts, Map<Integer, Limit> limits) {
     List<Player> present = SampleSession.usual(players).request().players();
     List<Attendee> attendees = new ArrayList<>();
     for (int place = 0; place < players; place++) {
-      attendees.add(attendee(present.get(place), 0.45 * Math.sin(2.0 * place + 1)));
+      Set<Limit> spared = limits.containsKey(place) ? Set.of(limits.get(place)) : Set.of();
+      attendees.add(attendee(present.get(place), 0.45 * Math.sin(2.0 * place + 1), spared));
     }
     Catalogue catalogue = Catalogue.shipped();
     SessionWish wish = SessionWish.of(minutes, courts);
@@ -55,11 +63,11 @@ final class PlannedSessions {
         Origin.DEMO);
   }
 
-  private static Attendee attendee(Player player, double strength) {
+  private static Attendee attendee(Player player, double strength, Set<Limit> limits) {
     PlayerStanding standing = PlayerStanding.newcomer(player.firstName(), Optional.empty());
     for (Skill skill : Skill.values()) {
       standing = standing.with(new SkillStanding(skill, strength, 0.2, 100, List.of(10.0)));
     }
-    return new Attendee(player.id(), standing, Set.of());
+    return new Attendee(player.id(), standing, limits);
   }
 }

@@ -3,10 +3,13 @@ package rallywright.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import rallywright.engine.club.Limit;
 import rallywright.engine.plan.PlannedBlock;
 
 /** Sessions as the planner makes them from the drills that ship. */
@@ -28,6 +31,28 @@ class PlannedSheetTest {
             booking ->
                 Stream.of(PaperSize.values())
                     .map(paper -> Arguments.of(booking[0], booking[1], booking[2], paper)));
+  }
+
+  /** Four with limits and three without, so that games are spread unevenly. */
+  @ParameterizedTest
+  @EnumSource(PaperSize.class)
+  void sessionWithManyLimits_fitsOnOnePageToo(PaperSize paper) throws IOException {
+    Map<Integer, Limit> limits =
+        Map.of(
+            0,
+            Limit.NO_OVERHEADS,
+            2,
+            Limit.NO_RUNNING_BACK,
+            4,
+            Limit.NO_OVERHEADS,
+            6,
+            Limit.EASY_ONLY);
+    SheetRequest request = PlannedSessions.of(7, 90, 2, limits);
+    try (PrintedPage page = new PrintedPage(CourtSheet.pdf(request, paper))) {
+      assertThat(page.pages()).isEqualTo(1);
+      SheetLaws.assertNothingClipped(page, paper);
+      SheetLaws.assertEveryGameIsThere(page, request);
+    }
   }
 
   @ParameterizedTest

@@ -15,7 +15,7 @@ document.addEventListener('submit', (event) => {
     event.preventDefault();
     return;
   }
-  if (!form.hasAttribute('hx-post') && !form.hasAttribute('data-download')) {
+  if (!form.matches('[hx-post], [hx-get]') && !form.hasAttribute('data-download')) {
     form.classList.add('waiting');
   }
 });
@@ -27,3 +27,19 @@ addEventListener('pageshow', () => {
 
 // After a mistake the first wrong field is in sight and ready to be changed.
 /** @type {HTMLElement | null} */ (document.querySelector('[aria-invalid="true"]'))?.focus();
+
+// A part of a page that is drawn anew keeps what was unfolded and where the keyboard was.
+/** @type {string[]} */
+let unfolded = [];
+document.addEventListener('htmx:beforeSwap', (event) => {
+  const part = /** @type {Element} */ (event.detail.target);
+  unfolded = [...part.querySelectorAll('details[open]')].map((each) => each.id);
+});
+document.addEventListener('htmx:afterSwap', () => {
+  unfolded.forEach((id) => document.getElementById(id)?.setAttribute('open', ''));
+});
+document.addEventListener('htmx:afterSettle', () => {
+  if (document.activeElement === document.body) {
+    document.getElementById('plan-clock')?.focus({ preventScroll: true });
+  }
+});

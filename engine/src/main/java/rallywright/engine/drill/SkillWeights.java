@@ -18,9 +18,13 @@ public record SkillWeights(Map<Skill, Double> shares) {
 
   /** Checks the shares and brings their sum to exactly 1. */
   public SkillWeights {
+    // Always added in the order of the skills, or the last digit would hang on the start of the
+    // JVM.
+    EnumMap<Skill, Double> inOrder = new EnumMap<>(Skill.class);
+    inOrder.putAll(shares);
     EnumMap<Skill, Double> kept = new EnumMap<>(Skill.class);
     double sum = 0;
-    for (Map.Entry<Skill, Double> share : shares.entrySet()) {
+    for (Map.Entry<Skill, Double> share : inOrder.entrySet()) {
       double value = share.getValue();
       if (!(value >= 0 && value <= 1)) {
         throw new IllegalArgumentException(

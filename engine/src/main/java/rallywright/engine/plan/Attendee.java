@@ -13,14 +13,67 @@ import rallywright.engine.practice.PlayerStanding;
  * @param id the player's id
  * @param standing what is known of the player's skills
  * @param limits what the player should not be asked to do
+ * @param weight how much the player's practice counts beside that of the others, 0 to 10; 1 is
+ *     usual
+ * @param part whether the player comes to practise or to make up a number
  */
-public record Attendee(PlayerId id, PlayerStanding standing, Set<Limit> limits) {
+public record Attendee(
+    PlayerId id, PlayerStanding standing, Set<Limit> limits, double weight, Part part) {
 
-  /** Copies the limits. */
+  /** The largest weight. */
+  public static final double MOST_WEIGHT = 10;
+
+  /** Whether somebody comes to practise or to make up a number. */
+  public enum Part {
+    /** Comes to practise. */
+    PRACTISES,
+    /**
+     * Plays or feeds where a number does not come out even, such as the coach; sits out before
+     * anybody else.
+     */
+    FILLS_IN
+  }
+
+  /** Copies the limits and checks the weight; the check is written so that NaN fails it. */
   public Attendee {
     EnumSet<Limit> copy = EnumSet.noneOf(Limit.class);
     copy.addAll(limits);
     limits = Collections.unmodifiableSet(copy);
+    if (!(weight >= 0 && weight <= MOST_WEIGHT)) {
+      throw new IllegalArgumentException(
+          "The weight of %s (%s) must be from 0 to 10. Maybe 1, as for everybody."
+              .formatted(standing.name(), weight));
+    }
+  }
+
+  /**
+   * A player who comes to practise and counts like everybody.
+   *
+   * @param id the player's id
+   * @param standing what is known of the player's skills
+   * @param limits what the player should not be asked to do
+   */
+  public Attendee(PlayerId id, PlayerStanding standing, Set<Limit> limits) {
+    this(id, standing, limits, 1, Part.PRACTISES);
+  }
+
+  /**
+   * This player with another weight.
+   *
+   * @param other 0 to 10
+   * @return the changed attendee
+   */
+  public Attendee withWeight(double other) {
+    return new Attendee(id, standing, limits, other, part);
+  }
+
+  /**
+   * This player as one who makes up a number and whose own practice does not count.
+   *
+   * @return the changed attendee
+   */
+  public Attendee fillingIn() {
+    return new Attendee(id, standing, limits, 0, Part.FILLS_IN);
   }
 
   /**
@@ -30,5 +83,9 @@ public record Attendee(PlayerId id, PlayerStanding standing, Set<Limit> limits) 
    */
   public String name() {
     return standing.name();
+  }
+
+  boolean practises() {
+    return part == Part.PRACTISES;
   }
 }

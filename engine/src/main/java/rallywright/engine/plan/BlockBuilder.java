@@ -6,9 +6,9 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
-import rallywright.engine.drill.DrillKind;
 import rallywright.engine.plan.PlannedBlock.End;
 import rallywright.engine.plan.PlannedBlock.Kind;
+import rallywright.engine.score.Side;
 
 /** Makes blocks: games with places, roles and head starts, their time and their reason. */
 final class BlockBuilder {
@@ -21,6 +21,11 @@ final class BlockBuilder {
 
   private final PlanContext context;
   private final Reasons reasons;
+
+  /** How long a rest is. */
+  static double restMinutes(SessionWish wish) {
+    return wish.requests().rests().map(Requests.Rests::minutes).orElse(WATER_MINUTES);
+  }
 
   BlockBuilder(PlanContext context) {
     this.context = context;
@@ -39,21 +44,38 @@ final class BlockBuilder {
         reasons.ofWarmUp(drill));
   }
 
-  PlannedBlock water(BlockId id) {
+  PlannedBlock rest(BlockId id) {
     return new PlannedBlock(
         id,
         Kind.BREAK,
         WATER,
         End.BY_CLOCK,
-        new BlockTime(WATER_MINUTES, 0),
+        new BlockTime(restMinutes(context.wish()), 0),
         List.of(),
         List.of(),
         reasons.ofWater());
   }
 
-  /** A block of so many stints with the next pairs of the rotation. */
+  /** A closed test that everybody strikes in turn. */
+  PlannedBlock yardstick(BlockId id, YardstickTimes.Planned planned) {
+    return new PlannedBlock(
+        id,
+        Kind.YARDSTICK,
+        planned.yardstick().key(),
+        End.BY_CLOCK,
+        new BlockTime(planned.minutes(), 0),
+        List.of(),
+        List.of(),
+        reasons.ofYardstick(planned));
+  }
+
+  /** A block of so many stints with the next groups of the rotation. */
   PlannedBlock games(BlockId id, DrillLine line, int stints, Rotation rotation) {
     PlannedBlock block = empty(id, line);
+    if (!line.isScored()) {
+      double minutes = line.drill().minutes().orElseThrow();
+      return block.withTime(new BlockTime(minutes + BlockClock.BLOCK_SECONDS / 60, 0));
+    }
     for (int stint = 0; stint < stints; stint++) {
       block = withStint(block, line, rotation);
     }
@@ -61,12 +83,17 @@ final class BlockBuilder {
   }
 
   private PlannedBlock empty(BlockId id, DrillLine line) {
-    Kind kind = line.drill().kind() == DrillKind.FULL_GAME ? Kind.FULL_GAME : Kind.DRILL;
+    Kind kind =
+        switch (line.drill().kind()) {
+          case FULL_GAME -> Kind.FULL_GAME;
+          case COOPERATIVE -> Kind.TOGETHER;
+          default -> Kind.DRILL;
+        };
     return new PlannedBlock(
         id,
         kind,
         line.drill().key(),
-        End.LAST_LANE,
+        kind == Kind.TOGETHER ? End.BY_CLOCK : End.LAST_LANE,
         new BlockTime(0, 0),
         List.of(),
         List.of(),
@@ -75,29 +102,27 @@ final class BlockBuilder {
 
   /** The block with one stint more; the rotation already knows the block's own stints. */
   PlannedBlock withStint(PlannedBlock block, DrillLine line, Rotation rotation) {
-    int turns = line.turnsPerStint();
     int done = block.sitting().size();
     Rotation.Stint stint = rotation.next(line);
     List<PlannedGame> games = new ArrayList<>(block.games());
     List<List<PlayerId>> sitting = new ArrayList<>(block.sitting());
-    for (int turn = 0; turn < turns; turn++) {
-      for (int pair = 0; pair < stint.pairs().size(); pair++) {
-        CourtLane place = line.place(pair, done / turns, context.wish().courts());
-        boolean swap = turn == 1 && stint.pairs().get(pair).roles() == Rotation.Roles.SWAPPED;
-        Duel duel =
-            swap ? Duel.of(stint.pairs().get(pair)).swapped() : Duel.of(stint.pairs().get(pair));
+    for (int turn = 0; turn < stint.turns(); turn++) {
+      List<Integer> bench = context.everybody();
+      for (int lane = 0; lane < stint.lanes().size(); lane++) {
+        Duel duel = stint.lanes().get(lane).get(turn);
+        CourtLane place = line.place(lane, done / stint.turns(), context.wish().courts());
         games.add(game(block.id(), line, done + turn + 1, place, duel));
+        bench.removeAll(duel.players());
       }
-      sitting.add(stint.sitting().stream().map(this::idOf).toList());
+      sitting.add(bench.stream().map(each -> context.attendees().get(each).id()).toList());
     }
-    End end = BlockClock.endFor(stint.pairs().size());
+    End end = BlockClock.endFor(stint.lanes().size(), context.wish());
     return timed(block.withGames(end, games, sitting));
   }
 
   /** The block without its last stint. */
   PlannedBlock withoutLastStint(PlannedBlock block) {
-    int turns = DrillLine.turnsPerStint(context.drill(block.drill()));
-    int kept = block.sitting().size() - turns;
+    int kept = block.sitting().size() - context.turnsPerStint(block);
     List<PlannedGame> games = block.games().stream().filter(game -> game.turn() <= kept).toList();
     return timed(block.withGames(block.end(), games, block.sitting().subList(0, kept)));
   }
@@ -106,26 +131,11 @@ final class BlockBuilder {
     return block.withTime(BlockClock.time(block, context));
   }
 
-  private record Duel(int a, int b) {
-    static Duel of(Rotation.Pair pair) {
-      return new Duel(pair.first(), pair.second());
-    }
-
-    Duel swapped() {
-      return new Duel(b, a);
-    }
-  }
-
   private PlannedGame game(BlockId block, DrillLine line, int turn, CourtLane place, Duel duel) {
-    var sides = line.game().layout().sides();
-    Seat a = new Seat(sides.a().role(), List.of(idOf(duel.a())));
-    Seat b = new Seat(sides.b().role(), List.of(idOf(duel.b())));
+    Seat a = context.seat(line, Side.A, duel.a());
+    Seat b = context.seat(line, Side.B, duel.b());
     HeadStart start = context.problem().knowledge().fairStarts().of(line.drill(), a, b);
     GameId id = GameNames.of(block, turn, place, a, b);
     return new PlannedGame(id, turn, place, a, b, start);
-  }
-
-  private PlayerId idOf(int place) {
-    return context.attendees().get(place).id();
   }
 }

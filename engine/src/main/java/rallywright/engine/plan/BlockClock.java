@@ -35,8 +35,12 @@ final class BlockClock {
 
   private BlockClock() {}
 
-  static End endFor(int lanes) {
-    return lanes >= LANES_FOR_HORN ? End.BY_CLOCK : End.LAST_LANE;
+  static End endFor(int lanes, SessionWish wish) {
+    return switch (wish.requests().ends()) {
+      case USUAL -> lanes >= LANES_FOR_HORN ? End.BY_CLOCK : End.LAST_LANE;
+      case BY_CLOCK -> End.BY_CLOCK;
+      case LAST_LANE -> End.LAST_LANE;
+    };
   }
 
   /**
@@ -80,13 +84,21 @@ final class BlockClock {
     Timing sum = Timing.fixed(BLOCK_SECONDS);
     List<List<PlannedGame>> stints = context.stints(block);
     for (List<PlannedGame> stint : stints) {
-      StintTime time = stint(context.laneTimings(block, stint), block.end());
+      StintTime time = timeOf(block, stint, context);
       sum = sum.then(time.seconds());
       paced += time.pacedSeconds();
     }
     sum = sum.then(Timing.fixed(STINT_SECONDS * (stints.size() - 1)));
     double cv = context.lengths().pace(context.drill(block.drill())).drillCv();
     return new SessionTime.Part(block.drill(), sum, paced, cv);
+  }
+
+  /** A horn sounds after the usual time of the drill; the last lane depends on who plays. */
+  private static StintTime timeOf(
+      PlannedBlock block, List<PlannedGame> stint, PlanContext context) {
+    UsualStint usual = context.usualStint(context.lineOf(block));
+    boolean horn = block.end() == End.BY_CLOCK && usual.end() == End.BY_CLOCK;
+    return horn ? usual.time() : stint(context.laneTimings(block, stint), block.end());
   }
 
   private static SessionTime.Part fixed(PlannedBlock block) {

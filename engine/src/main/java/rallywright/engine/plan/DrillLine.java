@@ -7,20 +7,22 @@ import rallywright.engine.court.Lane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillKind;
+import rallywright.engine.drill.Layout;
 
 /**
- * A scored drill for two, played along one line.
+ * A drill for two, three or four, played along one line.
  *
  * @param drill the drill
  * @param line straight or cross-court
  */
 public record DrillLine(Drill drill, Line line) {
 
-  /** Checks that the drill is a game of two and is played along the line. */
+  /** Checks that the drill lies on the court and is played along the line. */
   public DrillLine {
-    if (!isGameOfTwo(drill)) {
+    if (!isPlayedOnCourt(drill)) {
       throw new IllegalArgumentException(
-          "%s is not a scored game of two. Maybe choose another drill.".formatted(drill.name()));
+          "%s is a warm-up, not played along a line. Maybe choose another drill."
+              .formatted(drill.name()));
     }
     if (line.lanesOf(drill).isEmpty()) {
       throw new IllegalArgumentException(
@@ -30,17 +32,18 @@ public record DrillLine(Drill drill, Line line) {
   }
 
   /**
-   * Whether a drill can be planned on lanes.
+   * Whether a drill can be planned on lanes or courts.
    *
    * @param drill any drill
-   * @return true for scored games of two players
+   * @return true for games and for drills in which players work together
    */
-  public static boolean isGameOfTwo(Drill drill) {
-    return drill.scored().map(game -> game.layout().players() == 2).orElse(false);
+  public static boolean isPlayedOnCourt(Drill drill) {
+    return drill.layout().isPresent() && !drill.kind().isWarmUp();
   }
 
   /**
-   * All lines of the drills that can be planned on lanes, in the drills' order.
+   * All lines of the drills that can be planned, in the drills' order. A drill that takes the whole
+   * court, or in which players work together, is offered once.
    *
    * @param drills any drills
    * @return straight before cross-court
@@ -48,45 +51,66 @@ public record DrillLine(Drill drill, Line line) {
   static List<DrillLine> allOf(List<Drill> drills) {
     List<DrillLine> lines = new ArrayList<>();
     for (Drill drill : drills) {
-      for (Line line : Line.values()) {
-        if (isGameOfTwo(drill) && !line.lanesOf(drill).isEmpty()) {
-          lines.add(new DrillLine(drill, line));
-        }
+      if (isPlayedOnCourt(drill)) {
+        lines.addAll(linesOf(drill));
       }
     }
     return lines;
+  }
+
+  private static List<DrillLine> linesOf(Drill drill) {
+    List<DrillLine> lines = new ArrayList<>();
+    for (Line line : Line.values()) {
+      boolean once = !isGameOfTwo(drill) && !lines.isEmpty();
+      if (!once && !line.lanesOf(drill).isEmpty()) {
+        lines.add(new DrillLine(drill, line));
+      }
+    }
+    return lines;
+  }
+
+  private static boolean isGameOfTwo(Drill drill) {
+    return drill.scored().map(game -> game.layout().players() == 2).orElse(false);
   }
 
   DrillForm.Scored game() {
     return drill.scored().orElseThrow();
   }
 
-  /** How many pairs can play at once. */
+  Layout layout() {
+    return drill.layout().orElseThrow();
+  }
+
+  boolean isScored() {
+    return drill.scored().isPresent();
+  }
+
+  /** How many play one game: two on a lane, three or four on a whole court. */
+  int players() {
+    return layout().players();
+  }
+
+  /** How many groups can play at once. */
   int capacity(int courts) {
-    return courts * line.lanesOf(drill).size();
+    return players() == 2 ? courts * line.lanesOf(drill).size() : courts;
   }
 
   /**
-   * The place of a pair. Pairs spread over the courts first, then share them; from stint to stint
-   * the two lanes of a court change hands.
+   * The place of a group. Pairs spread over the courts first, then share them; from stint to stint
+   * the two lanes of a court change hands. Three or four have a court to themselves.
    */
-  CourtLane place(int pair, int stint, int courts) {
+  CourtLane place(int group, int stint, int courts) {
     List<Lane> lanes = line.lanesOf(drill);
-    int lane = (pair / courts + stint) % lanes.size();
-    return new CourtLane(pair % courts + 1, lanes.get(lane));
+    int lane = players() == 2 ? (group / courts + stint) % lanes.size() : 0;
+    return new CourtLane(group % courts + 1, lanes.get(lane));
   }
 
-  /** Games that a pair plays before it changes opponents: one in each role of an uneven drill. */
-  int turnsPerStint() {
-    return turnsPerStint(drill);
-  }
-
-  static int turnsPerStint(Drill drill) {
-    boolean even = drill.layout().map(layout -> layout.isEven()).orElse(true);
-    return even || drill.kind() == DrillKind.FULL_GAME ? 1 : 2;
+  /** Whether the two roles differ and are taken in turn. */
+  boolean swapsRoles() {
+    return !layout().isEven() && drill.kind() != DrillKind.FULL_GAME;
   }
 
   String words() {
-    return drill.name() + ", " + line.words();
+    return drill.name() + ", " + (players() > 2 ? "whole court" : line.words());
   }
 }

@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.List;
 import java.util.Map;
 import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillSide;
@@ -26,9 +27,18 @@ record Matchup(double first, double swapped) {
   private static final double STEP = 0.05;
 
   static Matchup of(DrillForm.Scored game, PlayerStanding a, PlayerStanding b) {
+    return of(game, List.of(a), List.of(b));
+  }
+
+  /** Partners count as the mean of the two. */
+  static Matchup of(DrillForm.Scored game, List<PlayerStanding> a, List<PlayerStanding> b) {
     return new Matchup(
         stepped(strength(game, Side.A, a) - strength(game, Side.B, b)),
         stepped(strength(game, Side.A, b) - strength(game, Side.B, a)));
+  }
+
+  private static double strength(DrillForm.Scored game, Side side, List<PlayerStanding> players) {
+    return players.stream().mapToDouble(each -> strength(game, side, each)).average().orElseThrow();
   }
 
   private static double stepped(double logits) {

@@ -62,10 +62,10 @@ public record PlanCheck(
   /**
    * A rule that a plan does not keep to.
    *
-   * @param rule the rule's name
+   * @param rule which rule
    * @param sentence what is wrong and what to try
    */
-  public record BrokenRule(String rule, String sentence) {}
+  public record BrokenRule(PlanRule rule, String sentence) {}
 
   /** Copies the collections. */
   public PlanCheck {
@@ -81,7 +81,15 @@ public record PlanCheck(
    * @return for example "At most 3 in 100 better is possible."
    */
   public String gapWords() {
-    double gap = bound > 0 ? Math.max(0, 1 - benefit / bound) : 0;
-    return "At most %d in 100 better is possible.".formatted((long) Math.ceil(100 * gap));
+    long better = better(benefit, bound);
+    return better == 0
+        ? "No better plan is possible."
+        : "At most %d in 100 better is possible.".formatted(better);
+  }
+
+  /** By how many in 100 a benefit can grow up to a bound, rounded up. */
+  static long better(double benefit, double bound) {
+    double gap = benefit > 0 ? Math.max(0, bound / benefit - 1) : bound > 0 ? 1 : 0;
+    return (long) Math.ceil(100 * gap - 1e-9);
   }
 }

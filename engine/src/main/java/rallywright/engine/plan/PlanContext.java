@@ -14,6 +14,8 @@ import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.pace.Timing;
 import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.score.Side;
 
 /** A problem with what is looked up again and again: people, drills, needs and times. */
 final class PlanContext {
@@ -23,6 +25,7 @@ final class PlanContext {
   private final Map<DrillKey, Drill> drills = new LinkedHashMap<>();
   private final List<Needs> needs = new ArrayList<>();
   private final GameLengths lengths;
+  private final Map<DrillLine, UsualStint> usual = new HashMap<>();
 
   PlanContext(PlanProblem problem) {
     this.problem = problem;
@@ -100,9 +103,48 @@ final class PlanContext {
     return eligible;
   }
 
-  /** The games of a block by stint: as many turns as a pair plays before it changes opponents. */
+  /** The places of all who are there, in a new list. */
+  List<Integer> everybody() {
+    List<Integer> everybody = new ArrayList<>();
+    for (int place = 0; place < attendees().size(); place++) {
+      everybody.add(place);
+    }
+    return everybody;
+  }
+
+  Shape shape(DrillLine line) {
+    return Shape.of(line, eligible(line.drill()).size(), wish());
+  }
+
+  /** The drill and line of a block of games. */
+  DrillLine lineOf(PlannedBlock block) {
+    Drill drill = drill(block.drill());
+    if (block.games().isEmpty()) {
+      return DrillLine.allOf(List.of(drill)).get(0);
+    }
+    return new DrillLine(drill, Line.of(block.games().get(0).place().lane()));
+  }
+
+  /** What a stint along a line is usually like, whoever meets whom. */
+  UsualStint usualStint(DrillLine line) {
+    UsualStint known = usual.get(line);
+    if (known == null) {
+      known = UsualStint.of(line, this);
+      usual.put(line, known);
+    }
+    return known;
+  }
+
+  int turnsPerStint(PlannedBlock block) {
+    return shape(lineOf(block)).turns();
+  }
+
+  /** The games of a block by stint: as many turns as a group plays before it changes opponents. */
   List<List<PlannedGame>> stints(PlannedBlock block) {
-    int turns = DrillLine.turnsPerStint(drill(block.drill()));
+    if (block.games().isEmpty()) {
+      return List.of();
+    }
+    int turns = turnsPerStint(block);
     Map<Integer, List<PlannedGame>> stints = new TreeMap<>();
     for (PlannedGame game : block.games()) {
       stints.computeIfAbsent((game.turn() - 1) / turns, key -> new ArrayList<>()).add(game);
@@ -122,21 +164,26 @@ final class PlanContext {
 
   private Timing timing(Drill drill, PlannedGame planned) {
     DrillForm.Scored game = drill.scored().orElseThrow();
-    Matchup matchup =
-        Matchup.of(
-            game,
-            attendee(planned.a().players().get(0)).standing(),
-            attendee(planned.b().players().get(0)).standing());
+    Matchup matchup = Matchup.of(game, standings(planned.a()), standings(planned.b()));
     return lengths.of(drill, matchup, planned.headStart());
   }
 
-  /** The time of a game between two players, with the head start that they would get. */
-  Timing usualTiming(DrillLine line, Attendee a, Attendee b) {
-    var sides = line.game().layout().sides();
-    Seat first = new Seat(sides.a().role(), List.of(a.id()));
-    Seat second = new Seat(sides.b().role(), List.of(b.id()));
-    HeadStart start = problem.knowledge().fairStarts().of(line.drill(), first, second);
-    Matchup matchup = Matchup.of(line.game(), a.standing(), b.standing());
+  private List<PlayerStanding> standings(Seat seat) {
+    return seat.players().stream().map(each -> attendee(each).standing()).toList();
+  }
+
+  /** The time of a game between two sides, with the head start that they would get. */
+  Timing usualTiming(DrillLine line, Duel duel) {
+    Seat a = seat(line, Side.A, duel.a());
+    Seat b = seat(line, Side.B, duel.b());
+    HeadStart start = problem.knowledge().fairStarts().of(line.drill(), a, b);
+    Matchup matchup = Matchup.of(line.game(), standings(a), standings(b));
     return lengths.of(line.drill(), matchup, start);
+  }
+
+  Seat seat(DrillLine line, Side side, List<Integer> places) {
+    return new Seat(
+        line.layout().sides().of(side).role(),
+        places.stream().map(place -> attendees().get(place).id()).toList());
   }
 }

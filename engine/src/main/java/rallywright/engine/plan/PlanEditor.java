@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.PlannedBlock.Kind;
@@ -30,9 +31,7 @@ public final class PlanEditor {
   private PlanEditor(PlanProblem problem) {
     context = new PlanContext(problem);
     builder = new BlockBuilder(context);
-    double warmUps =
-        WarmUpTimes.of(problem).stream().mapToDouble(WarmUpTimes.WarmUp::minutes).sum();
-    model = new SearchModel(context, 60 * warmUps);
+    model = new SearchModel(context, 60 * SessionPlanner.fixedMinutes(problem));
     reading = new PlanReading(context, model, new SearchRules(model));
   }
 
@@ -62,6 +61,27 @@ public final class PlanEditor {
   }
 
   /**
+   * Who sits a block out because a limit keeps them from every role of its drill.
+   *
+   * @param block a block with games
+   * @return those players, in the order of the attendees; for the coach's eyes only
+   */
+  public List<PlayerId> spared(PlannedBlock block) {
+    Optional<Drill> drill = block.games().isEmpty() ? Optional.empty() : findDrill(block);
+    return drill.stream()
+        .flatMap(
+            each ->
+                context.attendees().stream()
+                    .filter(player -> context.access(player, each) == RoleAccess.NEITHER))
+        .map(Attendee::id)
+        .toList();
+  }
+
+  private Optional<Drill> findDrill(PlannedBlock block) {
+    return context.findDrill(block.drill());
+  }
+
+  /**
    * Puts a drill in.
    *
    * @param plan the plan
@@ -78,7 +98,7 @@ public final class PlanEditor {
     if (position < 0 || position > plan.blocks().size()) {
       return outside(position, plan.blocks().size());
     }
-    DrillLine chosen = new DrillLine(context.drill(drill), line);
+    DrillLine chosen = find(context.drill(drill), line).orElseThrow();
     BlockId id = freshName(plan, chosen);
     List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
     blocks.add(position, builder.games(id, chosen, 1, rotation(plan, position)));
@@ -138,7 +158,9 @@ public final class PlanEditor {
     return withGames(
         plan,
         block,
-        old -> builder.withStint(old, lineOf(old), rotation(plan, plan.blocks().indexOf(old) + 1)));
+        old ->
+            builder.withStint(
+                old, context.lineOf(old), rotation(plan, plan.blocks().indexOf(old) + 1)));
   }
 
   /**
@@ -173,7 +195,7 @@ public final class PlanEditor {
     if (refusal.isPresent()) {
       return new PlanEdit.Refused(refusal.get());
     }
-    DrillLine chosen = new DrillLine(context.drill(drill), line);
+    DrillLine chosen = find(context.drill(drill), line).orElseThrow();
     return withGames(
         plan,
         block,
@@ -181,10 +203,29 @@ public final class PlanEditor {
           List<PlannedBlock> others = new ArrayList<>(plan.blocks());
           int position = others.indexOf(old);
           others.remove(old);
-          int stints = context.stints(old).size();
+          int stints = Math.max(1, context.stints(old).size());
           Rotation rotation = rotation(plan.withBlocks(others), position);
           return builder.games(freshName(plan, chosen), chosen, stints, rotation);
         });
+  }
+
+  /**
+   * Lets two people change places in one turn of a block; one of them may be sitting out.
+   *
+   * @param plan the plan
+   * @param swap who, and in which turn
+   * @return the changed plan, or why not
+   */
+  public PlanEdit swapSeats(SessionPlan plan, SeatSwap swap) {
+    Optional<PlannedBlock> found = plan.block(swap.block());
+    if (found.isPresent() && !found.get().games().isEmpty()) {
+      Optional<String> refusal = new Seating(context, found.get()).refusal(swap, plan);
+      if (refusal.isPresent()) {
+        return new PlanEdit.Refused(refusal.get());
+      }
+    }
+    return withGames(
+        plan, swap.block(), old -> builder.timed(new Seating(context, old).swapped(swap)));
   }
 
   private PlanEdit withGames(SessionPlan plan, BlockId block, UnaryOperator<PlannedBlock> change) {
@@ -209,24 +250,28 @@ public final class PlanEditor {
           "The drill \"%s\" is not in the catalogue. Maybe it was spelled differently."
               .formatted(key));
     }
-    boolean found =
-        model.options().stream()
-            .anyMatch(
-                each -> each.line().drill().equals(drill.get()) && each.line().line() == line);
-    return found
-        ? Optional.empty()
-        : Optional.of(
-            "%s cannot be played %s by two of those present. Maybe choose another drill or line."
-                .formatted(drill.get().name(), line.words()));
+    Optional<DrillLine> wanted = find(drill.get(), line);
+    if (wanted.isEmpty()) {
+      return Optional.of(
+          "%s is not played %s. Maybe choose another drill or line."
+              .formatted(drill.get().name(), line.words()));
+    }
+    return new Availability(context).obstacle(wanted.get()).map(PlanCheck.BrokenRule::sentence);
   }
 
-  private DrillLine lineOf(PlannedBlock block) {
-    return new DrillLine(
-        context.drill(block.drill()), Line.of(block.games().get(0).place().lane()));
+  /** A drill along a line; what takes the whole court or is not scored has only one. */
+  private static Optional<DrillLine> find(Drill drill, Line line) {
+    return DrillLine.allOf(List.of(drill)).stream()
+        .filter(each -> each.line() == line || each.players() > 2 || !each.isScored())
+        .findFirst();
+  }
+
+  private Rotation rotation(SessionPlan plan, int position) {
+    return rotation(context, plan, position);
   }
 
   /** The rotation as it stands before a position; blocks behind it count as met before. */
-  private Rotation rotation(SessionPlan plan, int position) {
+  static Rotation rotation(PlanContext context, SessionPlan plan, int position) {
     Rotation rotation = new Rotation(context);
     List<PlannedBlock> blocks = plan.blocks();
     blocks.subList(position, blocks.size()).forEach(rotation::replay);
@@ -235,10 +280,14 @@ public final class PlanEditor {
   }
 
   private static BlockId freshName(SessionPlan plan, DrillLine line) {
+    return freshName(plan, SessionPlanner.BlockNames.stem(line));
+  }
+
+  static BlockId freshName(SessionPlan plan, String stem) {
     SessionPlanner.BlockNames names = new SessionPlanner.BlockNames(Optional.empty());
-    BlockId id = names.next(SessionPlanner.BlockNames.stem(line));
+    BlockId id = names.next(stem);
     while (plan.block(id).isPresent()) {
-      id = names.next(SessionPlanner.BlockNames.stem(line));
+      id = names.next(stem);
     }
     return id;
   }

@@ -1,7 +1,7 @@
 package rallywright.engine.plan;
 
 import java.util.List;
-import rallywright.engine.practice.DoublesTable;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.practice.SkillWorth;
 
 /**
@@ -17,18 +17,15 @@ public record PlanKnowledge(
     SkillWorth worth, DrillGains gains, DrillPaces paces, FairStarts fairStarts) {
 
   /**
-   * What is assumed before anything was learned: the table of doubles, all drills alike, the
-   * drills' own times, head starts from the players' standings.
+   * What is assumed before anything was learned: the stages of doubles as assumed, all drills
+   * alike, the drills' own times, head starts from the players' standings.
    *
    * @param attendees who will be there
    * @return the first ideas
    */
   public static PlanKnowledge firstIdeas(List<Attendee> attendees) {
     return new PlanKnowledge(
-        DoublesTable.SHARES,
-        DrillGains.ALIKE,
-        DrillPaces.FIRST_IDEAS,
-        StandingStarts.of(attendees));
+        PointWorth.DOUBLES, DrillGains.ALIKE, DrillPaces.FIRST_IDEAS, StandingStarts.of(attendees));
   }
 
   /**

@@ -2,6 +2,7 @@ package rallywright.engine.plan;
 
 import java.util.List;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.Yardstick;
 
 /**
  * Everything a plan is made from.
@@ -10,14 +11,33 @@ import rallywright.engine.drill.Drill;
  * @param drills the drills and warm-ups to choose from, in the catalogue's order
  * @param wish what the coach asks for
  * @param knowledge what is known of skills, drills and times
+ * @param yardsticks the closed tests to choose from
  */
 public record PlanProblem(
-    List<Attendee> attendees, List<Drill> drills, SessionWish wish, PlanKnowledge knowledge) {
+    List<Attendee> attendees,
+    List<Drill> drills,
+    SessionWish wish,
+    PlanKnowledge knowledge,
+    List<Yardstick> yardsticks) {
 
   /** Copies the lists. */
   public PlanProblem {
     attendees = List.copyOf(attendees);
     drills = List.copyOf(drills);
+    yardsticks = List.copyOf(yardsticks);
+  }
+
+  /**
+   * A problem without closed tests.
+   *
+   * @param attendees who will be there
+   * @param drills the drills and warm-ups to choose from, in the catalogue's order
+   * @param wish what the coach asks for
+   * @param knowledge what is known of skills, drills and times
+   */
+  public PlanProblem(
+      List<Attendee> attendees, List<Drill> drills, SessionWish wish, PlanKnowledge knowledge) {
+    this(attendees, drills, wish, knowledge, List.of());
   }
 
   /**
@@ -39,6 +59,16 @@ public record PlanProblem(
    * @return the changed problem
    */
   public PlanProblem withWish(SessionWish other) {
-    return new PlanProblem(attendees, drills, other, knowledge);
+    return new PlanProblem(attendees, drills, other, knowledge, yardsticks);
+  }
+
+  /**
+   * The same problem with closed tests to choose from.
+   *
+   * @param others the yardsticks
+   * @return the changed problem
+   */
+  public PlanProblem withYardsticks(List<Yardstick> others) {
+    return new PlanProblem(attendees, drills, wish, knowledge, others);
   }
 }

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.pace.SessionTime;
-import rallywright.engine.pace.Timing;
 
 /** Reads a plan: its clock, coverage, benefit and broken rules. */
 final class PlanReading {
@@ -19,7 +17,7 @@ final class PlanReading {
   PlanReading(PlanContext context, SearchModel model, SearchRules rules) {
     this.context = context;
     this.model = model;
-    this.bound = Relaxation.bound(model, rules.reserve());
+    this.bound = Relaxation.bound(model, rules);
   }
 
   PlanCheck check(SessionPlan plan) {
@@ -31,6 +29,12 @@ final class PlanReading {
         model.benefit(minutes),
         bound,
         new PlanRules(plan, context, clock).broken());
+  }
+
+  /** Whether a plan ends in time and never works hard for too long. */
+  boolean keepsTheClock(SessionPlan plan) {
+    PlanCheck.Clock clock = clock(plan);
+    return clock.fits() && new PlanRules(plan, context, clock).hardMinutesAreLimited().isEmpty();
   }
 
   PlanCheck.Clock clock(SessionPlan plan) {
@@ -45,20 +49,28 @@ final class PlanReading {
         plan.minutes());
   }
 
-  /** Minutes that a player who may play the drill plays it, sit-outs shared evenly. */
+  /** The rounds of every option in a plan. */
+  int[] stints(SessionPlan plan) {
+    int[] stints = new int[model.options().size()];
+    for (PlannedBlock block : plan.blocks()) {
+      if (block.kind() == PlannedBlock.Kind.TOGETHER || !block.games().isEmpty()) {
+        DrillLine line = context.lineOf(block);
+        for (int i = 0; i < stints.length; i++) {
+          boolean same = model.options().get(i).line().equals(line);
+          stints[i] += same ? Math.max(1, context.stints(block).size()) : 0;
+        }
+      }
+    }
+    return stints;
+  }
+
+  /** Minutes that a player who may play the drill plays it on average, sit-outs shared evenly. */
   private double[] minutesByDrill(SessionPlan plan) {
     double[] minutes = new double[model.drills()];
-    for (PlannedBlock block : plan.blocks()) {
-      if (block.games().isEmpty()) {
-        continue;
-      }
-      Drill drill = context.drill(block.drill());
-      int place = context.problem().drills().indexOf(drill);
-      for (List<PlannedGame> stint : context.stints(block)) {
-        List<List<Timing>> lanes = context.laneTimings(block, stint);
-        double played = BlockClock.stint(lanes, block.end()).playedSeconds() / 60;
-        minutes[place] += played * 2 * lanes.size() / context.eligible(drill).size();
-      }
+    int[] stints = stints(plan);
+    for (int i = 0; i < stints.length; i++) {
+      minutes[model.options().get(i).drill()] +=
+          stints[i] * model.options().get(i).minutesPerStint();
     }
     return minutes;
   }

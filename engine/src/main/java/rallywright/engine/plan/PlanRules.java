@@ -1,14 +1,13 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rallywright.engine.club.PlayerId;
-import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKind;
 import rallywright.engine.drill.Intensity;
@@ -16,10 +15,12 @@ import rallywright.engine.drill.Progression;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.plan.PlanCheck.BrokenRule;
 import rallywright.engine.plan.PlannedBlock.Kind;
-import rallywright.engine.score.Side;
 
 /** The rules of a session, each looked for in a whole plan and answered in a sentence. */
 final class PlanRules {
+
+  /** Hard minutes are counted on average; so much more is let pass. */
+  static final double HARD_TOLERANCE_MINUTES = 0.5;
 
   private final SessionPlan plan;
   private final PlanContext context;
@@ -41,22 +42,29 @@ final class PlanRules {
             hardMinutesAreLimited(),
             waterInLongSessions(),
             everySkillGroupIsTouched(),
-            everyonePlaysOrSitsOnce(),
-            lanesOfACourtFitTogether(),
-            bothRolesAreTaken(),
-            limitsAreRespected(),
-            sitOutsAreEven())) {
+            restsComeOften(),
+            bothDirectionsAreUsed(),
+            blocksEndAsAsked())) {
       each.ifPresent(broken::add);
     }
+    new RequestRules(plan, context).all().forEach(each -> each.ifPresent(broken::add));
+    new PeopleRules(plan, context).all().forEach(each -> each.ifPresent(broken::add));
     return broken;
   }
 
-  private static Optional<BrokenRule> broken(String rule, String sentence) {
+  private static Optional<BrokenRule> broken(PlanRule rule, String sentence) {
     return Optional.of(new BrokenRule(rule, sentence));
   }
 
   private List<PlannedBlock> played() {
     return plan.blocks().stream().filter(block -> !block.games().isEmpty()).toList();
+  }
+
+  /** The blocks that train something: games, and what is played together. */
+  private List<PlannedBlock> worked() {
+    return plan.blocks().stream()
+        .filter(block -> !block.games().isEmpty() || block.kind() == Kind.TOGETHER)
+        .toList();
   }
 
   /** "We are off the court in time, nine times in ten." */
@@ -65,7 +73,7 @@ final class PlanRules {
       return Optional.empty();
     }
     return broken(
-        "booked time",
+        PlanRule.BOOKED_TIME,
         "The session needs %.0f minutes to be safe, but %.0f are booked. Maybe take out a game."
             .formatted(Math.ceil(clock.minutesReserved()), clock.minutesBooked()));
   }
@@ -85,22 +93,23 @@ final class PlanRules {
       }
     }
     if (last > first) {
-      return broken("warm-up first", "A warm-up stands after a game. Maybe move it to the start.");
+      return broken(
+          PlanRule.WARM_UP_FIRST, "A warm-up stands after a game. Maybe move it to the start.");
     }
     boolean asked = context.wish().warmUps() == WarmUps.FIRST;
     return asked && kinds.isEmpty()
-        ? broken("warm-up first", "The session has no warm-up. Maybe add one at the start.")
+        ? broken(PlanRule.WARM_UP_FIRST, "The session has no warm-up. Maybe add one at the start.")
         : Optional.empty();
   }
 
   /** "From the line back to the baseline, then all together." */
   Optional<BrokenRule> fromTheLineBackToTheBaseline() {
     Progression reached = Progression.WARM_UP;
-    for (PlannedBlock block : played()) {
+    for (PlannedBlock block : worked()) {
       Drill drill = context.drill(block.drill());
       if (drill.progression().compareTo(reached) < 0) {
         return broken(
-            "from the line back",
+            PlanRule.FROM_THE_LINE_BACK,
             "%s comes after drills from farther back. Maybe move it forward."
                 .formatted(drill.name()));
       }
@@ -117,9 +126,9 @@ final class PlanRules {
           context.findDrill(block.drill()).map(Drill::intensity).orElse(Intensity.EASY)
               == Intensity.HARD;
       run = hard ? run + block.time().mean() : 0;
-      if (run > context.wish().maxHardMinutes() + 0.5) {
+      if (run > context.wish().maxHardMinutes() + HARD_TOLERANCE_MINUTES) {
         return broken(
-            "hard minutes",
+            PlanRule.HARD_MINUTES,
             "%.0f hard minutes follow one another, %.0f are allowed. Maybe put a break between."
                 .formatted(run, context.wish().maxHardMinutes()));
       }
@@ -132,7 +141,7 @@ final class PlanRules {
     boolean water = plan.blocks().stream().anyMatch(block -> block.kind() == Kind.BREAK);
     return clock.minutesMean() > Walk.LONG_SESSION_MINUTES && !water
         ? broken(
-            "water break",
+            PlanRule.WATER_BREAK,
             "The session lasts %.0f minutes without a water break. Maybe add one half-way."
                 .formatted(clock.minutesMean()))
         : Optional.empty();
@@ -141,7 +150,7 @@ final class PlanRules {
   /** "Touch everything once: soft game, hands, power." Only where the coach asks for it. */
   Optional<BrokenRule> everySkillGroupIsTouched() {
     Set<SkillGroup> touched = EnumSet.noneOf(SkillGroup.class);
-    for (PlannedBlock block : played()) {
+    for (PlannedBlock block : worked()) {
       touched.addAll(SearchModel.groups(context.drill(block.drill())));
     }
     if (context.wish().coverage() == Coverage.NEEDS) {
@@ -150,139 +159,81 @@ final class PlanRules {
     for (SkillGroup group : SkillGroup.values()) {
       if (!touched.contains(group)) {
         return broken(
-            "coverage",
+            PlanRule.COVERAGE,
             "No drill trains the group \"%s\". Maybe add one.".formatted(group.words()));
       }
     }
     return Optional.empty();
   }
 
-  /** "In every turn each of us plays once or sits out." */
-  Optional<BrokenRule> everyonePlaysOrSitsOnce() {
-    for (PlannedBlock block : played()) {
-      for (int turn = 1; turn <= block.turns(); turn++) {
-        List<PlayerId> seen = new ArrayList<>(block.sitting().get(turn - 1));
-        for (PlannedGame game : block.games()) {
-          if (game.turn() == turn) {
-            seen.addAll(game.a().players());
-            seen.addAll(game.b().players());
-          }
-        }
-        boolean once = seen.size() == plan.present().size();
-        if (!once || !new HashSet<>(seen).equals(new HashSet<>(plan.present()))) {
-          return broken(
-              "everyone once",
-              "In turn %d of %s somebody is missing or placed twice. Maybe plan it anew."
-                  .formatted(turn, context.drill(block.drill()).name()));
-        }
+  /** "In the heat everybody rests as often as asked for", give or take half a block. */
+  Optional<BrokenRule> restsComeOften() {
+    Optional<Requests.Rests> rests = context.wish().requests().rests();
+    double since = 0;
+    for (PlannedBlock block : rests.isPresent() ? plan.blocks() : List.<PlannedBlock>of()) {
+      double minutes = block.time().mean();
+      double every = rests.get().everyMinutes();
+      if (block.kind() == Kind.BREAK) {
+        since = 0;
+      } else if (since > 0 && since + minutes / 2 > every + 1) {
+        return broken(
+            PlanRule.RESTS,
+            "%.0f minutes pass without a rest, one is due after %.0f. Maybe add a rest before it."
+                .formatted(since + minutes, every));
+      } else {
+        since += minutes;
       }
     }
     return Optional.empty();
   }
 
-  /** "A straight and a cross lane never share a court." */
-  Optional<BrokenRule> lanesOfACourtFitTogether() {
+  /** "Change direction": a drill that goes both ways is played both ways alike. */
+  Optional<BrokenRule> bothDirectionsAreUsed() {
+    Map<Drill, int[]> rounds = new LinkedHashMap<>();
     for (PlannedBlock block : played()) {
-      for (PlannedGame one : block.games()) {
-        for (PlannedGame other : block.games()) {
-          if (!one.id().equals(other.id())
-              && one.turn() == other.turn()
-              && collide(one.place(), other.place())) {
-            return broken(
-                "lanes of a court",
-                "%s and %s cannot be used at once. Maybe move one game to another court."
-                    .formatted(one.place().words(), other.place().words()));
-          }
-        }
+      DrillLine line = context.lineOf(block);
+      if (DrillLine.allOf(List.of(line.drill())).size() == 2) {
+        int[] both = rounds.computeIfAbsent(line.drill(), key -> new int[2]);
+        both[line.line() == Line.STRAIGHT ? 0 : 1] += context.stints(block).size();
+      }
+    }
+    for (Map.Entry<Drill, int[]> each : rounds.entrySet()) {
+      int apart = Math.abs(each.getValue()[0] - each.getValue()[1]);
+      if (apart > 1 && !isPinned(each.getKey())) {
+        return broken(
+            PlanRule.DIRECTIONS,
+            "%s is played %d rounds more one way than the other. Maybe change direction."
+                .formatted(each.getKey().name(), apart));
       }
     }
     return Optional.empty();
   }
 
-  private static boolean collide(CourtLane one, CourtLane other) {
-    return one.court() == other.court() && !one.lane().sharesCourtWith(other.lane());
+  private boolean isPinned(Drill drill) {
+    return context.wish().requests().slots().stream()
+        .anyMatch(slot -> slot instanceof Slot.Pinned pin && pin.drill().equals(drill.key()));
   }
 
-  /** "Both of a pair take both roles of an uneven drill", limits allowing. */
-  Optional<BrokenRule> bothRolesAreTaken() {
+  /** "Blocks end by the horn or with the last lane, as asked for." */
+  Optional<BrokenRule> blocksEndAsAsked() {
+    Requests.Ends asked = context.wish().requests().ends();
     for (PlannedBlock block : played()) {
-      Drill drill = context.drill(block.drill());
-      if (DrillLine.turnsPerStint(drill) < 2) {
-        continue;
-      }
-      for (PlannedGame game : block.games()) {
-        boolean free =
-            context.access(playerA(game), drill) == RoleAccess.BOTH
-                && context.access(playerB(game), drill) == RoleAccess.BOTH;
-        boolean swapped = block.games().stream().anyMatch(each -> swapped(each, game));
-        if (free && !swapped) {
-          return broken(
-              "both roles",
-              "%s and %s play %s in one role only. Maybe add the game with roles swapped."
-                  .formatted(playerA(game).name(), playerB(game).name(), drill.name()));
-        }
+      boolean horn = block.end() == PlannedBlock.End.BY_CLOCK;
+      boolean wrong =
+          switch (asked) {
+            case USUAL -> false;
+            case BY_CLOCK -> !horn;
+            case LAST_LANE -> horn;
+          };
+      if (wrong) {
+        return broken(
+            PlanRule.BLOCK_ENDS,
+            "%s ends %s, but another end was asked for. Maybe plan it anew."
+                .formatted(
+                    context.drill(block.drill()).name(),
+                    horn ? "by the horn" : "with its last lane"));
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean swapped(PlannedGame one, PlannedGame other) {
-    return one.a().players().equals(other.b().players())
-        && one.b().players().equals(other.a().players());
-  }
-
-  private Attendee playerA(PlannedGame game) {
-    return context.attendee(game.a().players().get(0));
-  }
-
-  private Attendee playerB(PlannedGame game) {
-    return context.attendee(game.b().players().get(0));
-  }
-
-  /** "Nobody is asked to do what they should not do." The limit itself is not named. */
-  Optional<BrokenRule> limitsAreRespected() {
-    for (PlannedBlock block : played()) {
-      Drill drill = context.drill(block.drill());
-      for (PlannedGame game : block.games()) {
-        if (!context.access(playerA(game), drill).mayTake(Side.A)
-            || !context.access(playerB(game), drill).mayTake(Side.B)) {
-          return broken(
-              "limits",
-              "%s asks a player for something to be spared. Maybe choose another drill."
-                  .formatted(drill.name()));
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** "Everybody sits out as often as the others", those who must sit for a limit aside. */
-  Optional<BrokenRule> sitOutsAreEven() {
-    int[] sits = sitOuts();
-    int[] counted =
-        Arrays.stream(context.attendees().toArray(Attendee[]::new))
-            .filter(each -> each.limits().isEmpty())
-            .mapToInt(each -> sits[context.placeOf(each.id())])
-            .sorted()
-            .toArray();
-    int apart = counted.length == 0 ? 0 : counted[counted.length - 1] - counted[0];
-    return apart > 1
-        ? broken(
-            "sit-outs",
-            "Somebody sits out %d times more often than another. Maybe plan the last drill anew."
-                .formatted(apart))
-        : Optional.empty();
-  }
-
-  /** How often each player sits out, by stint. */
-  int[] sitOuts() {
-    int[] sits = new int[context.attendees().size()];
-    for (PlannedBlock block : played()) {
-      int turns = DrillLine.turnsPerStint(context.drill(block.drill()));
-      for (int turn = 0; turn < block.turns(); turn += turns) {
-        block.sitting().get(turn).forEach(player -> sits[context.placeOf(player)]++);
-      }
-    }
-    return sits;
   }
 }

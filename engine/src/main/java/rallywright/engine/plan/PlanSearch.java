@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.List;
 import java.util.SplittableRandom;
 
 /**
@@ -14,17 +15,22 @@ final class PlanSearch {
   /** More stints of one drill along one line are never planned. Assumption of this project. */
   static final int MOST_STINTS = 8;
 
-  private static final int STEPS = 40_000;
+  private static final int STEPS_FOR_AN_OPTION = 2_500;
+  private static final int ROUNDS = 8;
   private static final double HOT = 0.15;
   private static final double COLD = 0.0005;
 
   private final SearchModel model;
   private final SearchRules rules;
+  private final List<DrillChoices> drills;
+  private final Relaxation.Answer relaxed;
   private final SplittableRandom random;
 
   PlanSearch(SearchModel model, SearchRules rules, long seed) {
     this.model = model;
     this.rules = rules;
+    this.drills = DrillChoices.of(model, rules);
+    this.relaxed = new Relaxation(model, rules, drills).best();
     this.random = new SplittableRandom(seed);
   }
 
@@ -33,41 +39,115 @@ final class PlanSearch {
   }
 
   /** The best choice found; all zero where nothing fits. */
-  int[] best() {
-    int[] now = greedy();
-    if (now.length == 0) {
-      return now;
+  int[] best(SearchWatch watch) {
+    if (model.options().isEmpty()) {
+      return new int[0];
     }
-    int[] best = now.clone();
-    double nowScore = score(now);
-    double bestScore = nowScore;
-    for (int step = 0; step < STEPS; step++) {
-      double heat = HOT * Math.pow(COLD / HOT, (double) step / STEPS);
-      int[] next = now.clone();
-      move(next);
-      double nextScore = score(next);
-      if (nextScore >= nowScore || random.nextDouble() < Math.exp((nextScore - nowScore) / heat)) {
-        now = next;
-        nowScore = nextScore;
-      }
-      if (nowScore > bestScore + 1e-12) {
-        best = now.clone();
-        bestScore = nowScore;
+    int[] best = better(greedy(rules.pinnedStints()), greedy(fitting(relaxed.stints())));
+    for (int round = 0; round < ROUNDS; round++) {
+      best = better(best, polished(annealed(best, round)));
+      double benefit = Walk.through(model, best).benefit();
+      double done = (round + 1.0) / ROUNDS;
+      SearchWatch.Progress progress = new SearchWatch.Progress(done, benefit, relaxed.bound());
+      if (watch.hear(progress) == SearchWatch.Verdict.STOP) {
+        return best;
       }
     }
     return best;
   }
 
+  private int[] better(int[] one, int[] other) {
+    return score(other) > score(one) + 1e-12 ? other : one;
+  }
+
+  /** The relaxed choice with rounds taken out until it keeps to the rules. */
+  private int[] fitting(int[] relaxedStints) {
+    int[] stints = relaxedStints.clone();
+    while (rules.fitsTheBookedTime(Walk.through(model, stints)) > 0) {
+      int least = -1;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < stints.length; i++) {
+        if (stints[i] > 0) {
+          stints[i]--;
+          double score = score(stints);
+          stints[i]++;
+          least = score > most ? i : least;
+          most = Math.max(most, score);
+        }
+      }
+      if (least < 0) {
+        return stints;
+      }
+      stints[least]--;
+    }
+    return stints;
+  }
+
+  private int[] annealed(int[] start, int round) {
+    int[] now = start.clone();
+    int[] best = start;
+    double nowScore = rules.lenientScore(Walk.through(model, now));
+    double bestScore = score(now);
+    double hot = HOT / (1 + round % 3);
+    int steps = STEPS_FOR_AN_OPTION * now.length;
+    for (int step = 0; step < steps; step++) {
+      double heat = hot * Math.pow(COLD / hot, (double) step / steps);
+      int[] next = now.clone();
+      move(next);
+      Walk walk = Walk.through(model, next);
+      double nextScore = rules.lenientScore(walk);
+      if (nextScore >= nowScore || random.nextDouble() < Math.exp((nextScore - nowScore) / heat)) {
+        now = next;
+        nowScore = nextScore;
+        double score = nextScore > bestScore ? rules.score(walk) : Double.NEGATIVE_INFINITY;
+        if (score > bestScore + 1e-12) {
+          best = now.clone();
+          bestScore = score;
+        }
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The best neighbour again and again: every other choice of one drill, every shift of a stint.
+   */
+  private int[] polished(int[] start) {
+    int[] best = start.clone();
+    boolean improved = true;
+    while (improved) {
+      int[] before = best;
+      for (DrillChoices drill : drills) {
+        for (DrillChoices.Choice choice : drill.choices()) {
+          int[] next = before.clone();
+          for (int i = 0; i < choice.stints().length; i++) {
+            next[drill.options().get(i)] = choice.stints()[i];
+          }
+          best = better(best, next);
+        }
+      }
+      for (int from = 0; from < before.length; from++) {
+        for (int to = 0; before[from] > 0 && to < before.length; to++) {
+          int[] next = before.clone();
+          shift(next, from, to);
+          best = better(best, next);
+        }
+      }
+      improved = best != before;
+    }
+    return best;
+  }
+
   /** Adds the stint that brings most per second as long as one brings anything. */
-  int[] greedy() {
-    int[] stints = new int[model.options().size()];
+  private int[] greedy(int[] start) {
+    int[] stints = start.clone();
     double now = score(stints);
     while (true) {
       int chosen = -1;
       double most = 0;
       double chosenScore = now;
       for (int i = 0; i < stints.length; i++) {
-        if (stints[i] < MOST_STINTS) {
+        if (stints[i] < model.options().get(i).mostStints()) {
           stints[i]++;
           double next = score(stints);
           stints[i]--;
@@ -90,23 +170,40 @@ final class PlanSearch {
   private void move(int[] stints) {
     int one = random.nextInt(stints.length);
     int other = random.nextInt(stints.length);
-    switch (random.nextInt(5)) {
+    switch (random.nextInt(6)) {
       case 0 -> add(stints, one, 1);
       case 1 -> add(stints, one, -1);
       case 2 -> shift(stints, one, other);
       case 3 -> replace(stints, one, other);
+      case 4 -> choose(stints);
       default -> shift(stints, one, otherLine(one));
     }
   }
 
-  private static void add(int[] stints, int option, int change) {
-    stints[option] = Math.max(0, Math.min(MOST_STINTS, stints[option] + change));
+  private void add(int[] stints, int option, int change) {
+    int most = model.options().get(option).mostStints();
+    stints[option] = Math.max(0, Math.min(most, stints[option] + change));
   }
 
-  private static void shift(int[] stints, int from, int to) {
+  private void shift(int[] stints, int from, int to) {
     if (stints[from] > 0 && from != to) {
       add(stints, from, -1);
       add(stints, to, 1);
+    }
+  }
+
+  /** Another choice for one drill and for a second one that is in the plan. */
+  private void choose(int[] stints) {
+    take(stints, drills.get(random.nextInt(drills.size())));
+    if (random.nextInt(2) == 0) {
+      take(stints, drills.get(random.nextInt(drills.size())));
+    }
+  }
+
+  private void take(int[] stints, DrillChoices drill) {
+    int[] choice = drill.choices().get(random.nextInt(drill.choices().size())).stints();
+    for (int i = 0; i < choice.length; i++) {
+      stints[drill.options().get(i)] = choice[i];
     }
   }
 

@@ -12,7 +12,7 @@ import rallywright.engine.drill.DrillKey;
  * @param drill the drill, warm-up or yardstick that is played
  * @param end how it ends
  * @param time how long it takes with everything that belongs to it
- * @param games the games of all lanes, by turn; empty for warm-ups, yardsticks and breaks
+ * @param games the games of all lanes, by turn; empty where nothing is scored
  * @param sitting who sits out, by turn: the list at place t belongs to turn t + 1
  * @param reason why it is in the plan, as one sentence for the coach
  */
@@ -32,6 +32,8 @@ public record PlannedBlock(
     WARM_UP,
     /** A scored drill game. */
     DRILL,
+    /** Players work together for a time; nothing is scored. */
+    TOGETHER,
     /** A half-court or full game with serve and return. */
     FULL_GAME,
     /** A closed test of n balls. */

@@ -21,4 +21,22 @@ public record PlannedGame(
       throw new IllegalArgumentException("The turn (" + turn + ") must be 1 or more.");
     }
   }
+
+  /**
+   * Whether the game takes a whole court: three or four players.
+   *
+   * @return false for one against one on a lane
+   */
+  public boolean takesWholeCourt() {
+    return a.players().size() + b.players().size() > 2;
+  }
+
+  /**
+   * The place in a coach's words.
+   *
+   * @return for example "court 2, left lane" or "court 2, whole court"
+   */
+  public String placeWords() {
+    return takesWholeCourt() ? "court %d, whole court".formatted(place.court()) : place.words();
+  }
 }

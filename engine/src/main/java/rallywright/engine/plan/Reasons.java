@@ -46,7 +46,19 @@ final class Reasons {
         line.drill().kind() == DrillKind.FULL_GAME
             ? "Puts everything together with serve and return. "
             : "";
-    return opening + first.need().sentence() + others(calls);
+    return opening + first.need().sentence() + worth(first) + others(calls);
+  }
+
+  /** How many games in 100 half a level more in the skill is worth. */
+  private String worth(Call call) {
+    Attendee attendee = context.attendees().get(call.place());
+    double games = GamesPerHundred.of(attendee.standing(), call.need().skill());
+    return " Half a level more in it is worth about %s in 100.".formatted(games(games));
+  }
+
+  private static String games(double games) {
+    long whole = Math.round(games);
+    return whole < 1 ? "half a game" : whole == 1 ? "1 game" : whole + " games";
   }
 
   private Call strongest(int place, Map<Skill, Double> load) {
@@ -79,6 +91,11 @@ final class Reasons {
       case COOPERATIVE, SCORED_GAME, FULL_GAME ->
           throw new IllegalArgumentException(drill.name() + " is no warm-up.");
     };
+  }
+
+  String ofYardstick(YardstickTimes.Planned planned) {
+    return "Shows where the %s stands, whoever else improves: %s"
+        .formatted(planned.yardstick().skill().words(), planned.why());
   }
 
   String ofWater() {

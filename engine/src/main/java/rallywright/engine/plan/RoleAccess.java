@@ -9,13 +9,24 @@ import rallywright.engine.drill.Intensity;
 import rallywright.engine.score.Side;
 
 /** Which roles of a drill a player with limits may take. */
-enum RoleAccess {
+public enum RoleAccess {
+  /** Either role. */
   BOTH,
+  /** The first role alone. */
   ONLY_A,
+  /** The second role alone. */
   ONLY_B,
+  /** None: the drill is not for this player. */
   NEITHER;
 
-  static RoleAccess of(Set<Limit> limits, Drill drill) {
+  /**
+   * The roles that limits leave open.
+   *
+   * @param limits what the player should not be asked to do
+   * @param drill the drill
+   * @return the roles
+   */
+  public static RoleAccess of(Set<Limit> limits, Drill drill) {
     if (limits.isEmpty() || drill.layout().isEmpty()) {
       return BOTH;
     }
@@ -45,7 +56,13 @@ enum RoleAccess {
     };
   }
 
-  boolean mayTake(Side side) {
+  /**
+   * Whether a side's role is open.
+   *
+   * @param side the side
+   * @return true if the player may take it
+   */
+  public boolean mayTake(Side side) {
     return this == BOTH || this == (side == Side.A ? ONLY_A : ONLY_B);
   }
 

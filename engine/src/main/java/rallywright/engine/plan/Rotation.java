@@ -1,238 +1,133 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import rallywright.engine.drill.Drill;
-import rallywright.engine.drill.DrillForm;
-import rallywright.engine.score.Side;
+import java.util.Map;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.court.CourtLane;
 
 /**
  * Who meets whom and who sits out, stint after stint.
  *
- * <p>For the maintainer: each stint is a cheapest choice of pairs and sitters, found exactly by
- * going through all subsets of those present (at most {@value #MOST_PLAYERS}), given what came
- * before. In order of weight: as many play as can; sit-outs even; nobody sits twice running;
- * opponents as new as possible; pairs of like strength. The weights are assumptions of this
- * project.
+ * <p>For the maintainer: each stint is a cheapest choice of groups and sitters given what came
+ * before: exact for pairs of up to 12 ({@code PairMatching}), by changing seats else ({@code
+ * SeatSwaps}). In order of weight: as many play as can; sit-outs even; nobody sits twice running;
+ * opponents as new as possible; games of like strength.
  */
 final class Rotation {
 
-  /** More players than this are not rotated as one group. */
-  static final int MOST_PLAYERS = 12;
-
-  private static final double SIT_OUT = 1e6;
-  private static final double UNEVEN_SIT_OUT = 20_000;
-  private static final double TWICE_RUNNING = 39_000;
-  private static final double MET_BEFORE = 200;
-  private static final double STRENGTH = 40;
-  private static final double CLEARLY_STRONGER_LOGITS = 0.8;
-
   private final PlanContext context;
-  private final int[][] met;
-  private final int[] sits;
-  private final int[] lastSat;
-  private final int[] begunFirst;
-  private int stints;
-
-  /**
-   * Two players who meet.
-   *
-   * @param first the place of the one who begins on the first side
-   * @param second the place of the other one
-   * @param roles whether they swap roles after the first game
-   */
-  record Pair(int first, int second, Roles roles) {}
-
-  /** Whether two players swap roles. */
-  enum Roles {
-    SWAPPED,
-    KEPT
-  }
+  private final Meetings meetings;
+  private final Care care;
 
   /**
    * One stint.
    *
-   * @param pairs who meet
-   * @param sitting who sit out
+   * @param lanes the games of each lane, turn by turn
+   * @param turns how many turns it has
    */
-  record Stint(List<Pair> pairs, List<Integer> sitting) {}
+  record Stint(List<List<Duel>> lanes, int turns) {}
+
+  /** How carefully groups are chosen. */
+  enum Care {
+    /** Exactly where that is possible. */
+    EXACT,
+    /** By changing seats only: enough to tell how long games usually last. */
+    QUICK
+  }
 
   Rotation(PlanContext context) {
+    this(context, Care.EXACT);
+  }
+
+  Rotation(PlanContext context, Care care) {
     this.context = context;
-    int players = context.attendees().size();
-    met = new int[players][players];
-    sits = new int[players];
-    lastSat = new int[players];
-    Arrays.fill(lastSat, -2);
-    begunFirst = new int[players];
+    this.care = care;
+    this.meetings = new Meetings(context);
   }
 
   /** Takes a block that is planned already into account. */
   void replay(PlannedBlock block) {
-    if (block.games().isEmpty()) {
-      return;
-    }
     for (List<PlannedGame> stint : context.stints(block)) {
-      int turn = stint.get(0).turn();
-      List<Pair> pairs = new ArrayList<>();
+      Map<CourtLane, List<Duel>> lanes = new LinkedHashMap<>();
       for (PlannedGame game : stint) {
-        if (game.turn() == turn) {
-          int a = context.placeOf(game.a().players().get(0));
-          int b = context.placeOf(game.b().players().get(0));
-          pairs.add(new Pair(a, b, Roles.KEPT));
-        }
+        Duel duel = new Duel(places(game.a().players()), places(game.b().players()));
+        lanes.computeIfAbsent(game.place(), key -> new ArrayList<>()).add(duel);
       }
-      List<Integer> sitting = block.sitting().get(turn - 1).stream().map(context::placeOf).toList();
-      remember(new Stint(pairs, sitting));
+      remember(List.copyOf(lanes.values()));
     }
+  }
+
+  private List<Integer> places(List<PlayerId> players) {
+    return players.stream().map(context::placeOf).toList();
+  }
+
+  private void remember(List<List<Duel>> lanes) {
+    List<Integer> sitting = context.everybody();
+    lanes.forEach(lane -> lane.forEach(duel -> sitting.removeAll(duel.players())));
+    meetings.remember(lanes, sitting);
   }
 
   /** The next stint of a drill. */
   Stint next(DrillLine line) {
     Stint stint = choose(line);
-    remember(stint);
+    remember(stint.lanes());
     return stint;
   }
 
-  /** How many pairs of those present can play a drill at once. */
-  int pairsPossible(DrillLine line) {
-    return choose(line).pairs().size();
-  }
-
-  private void remember(Stint stint) {
-    for (Pair pair : stint.pairs()) {
-      met[pair.first()][pair.second()]++;
-      met[pair.second()][pair.first()]++;
-      begunFirst[pair.first()]++;
-    }
-    for (int place : stint.sitting()) {
-      sits[place]++;
-      lastSat[place] = stints;
-    }
-    stints++;
+  /** How many games of a drill those present can play at once. */
+  int groupsPossible(DrillLine line) {
+    return choose(line).lanes().size();
   }
 
   private Stint choose(DrillLine line) {
+    Shape shape = context.shape(line);
+    List<List<Duel>> lanes = new ArrayList<>();
+    for (List<Integer> group : groups(line, shape)) {
+      lanes.add(turns(line, group, shape.turns()));
+    }
+    lanes.sort(
+        Comparator.comparingInt(
+            lane -> lane.get(0).players().stream().sorted().findFirst().orElseThrow()));
+    return new Stint(lanes, shape.turns());
+  }
+
+  private List<List<Integer>> groups(DrillLine line, Shape shape) {
     List<Integer> eligible = context.eligible(line.drill());
-    int most = Math.min(line.capacity(context.wish().courts()), eligible.size() / 2);
-    List<int[]> chosen = new Matching(line, eligible, most).best();
-    List<Pair> pairs = new ArrayList<>();
-    List<Integer> sitting = new ArrayList<>();
-    for (int place = 0; place < sits.length; place++) {
-      sitting.add(place);
-    }
-    for (int[] two : chosen) {
-      pairs.add(pair(line.drill(), two[0], two[1]));
-      sitting.remove((Integer) two[0]);
-      sitting.remove((Integer) two[1]);
-    }
-    pairs.sort(Comparator.comparingInt(each -> Math.min(each.first(), each.second())));
-    return new Stint(pairs, sitting);
+    boolean exact =
+        care == Care.EXACT
+            && shape.size() == 2
+            && shape.threes() == 0
+            && eligible.size() <= PairMatching.MOST_PLAYERS;
+    return exact
+        ? new PairMatching(meetings, line, eligible, shape.groups()).best()
+        : new SeatSwaps(meetings, line, eligible, shape).best();
   }
 
-  private Pair pair(Drill drill, int one, int other) {
-    RoleAccess of = access(drill, one);
-    RoleAccess against = access(drill, other);
-    boolean oneFirst = of.mayTake(Side.A) && against.mayTake(Side.B);
-    boolean otherFirst = against.mayTake(Side.A) && of.mayTake(Side.B);
-    if (oneFirst && otherFirst) {
-      return begunFirst[one] <= begunFirst[other]
-          ? new Pair(one, other, Roles.SWAPPED)
-          : new Pair(other, one, Roles.SWAPPED);
+  private List<Duel> turns(DrillLine line, List<Integer> group, int turns) {
+    if (group.size() == 3) {
+      return Sides.inTurn(line, group);
     }
-    return oneFirst ? new Pair(one, other, Roles.KEPT) : new Pair(other, one, Roles.KEPT);
+    Duel first = first(line, group);
+    boolean swaps = group.size() == 4 || meetings.mayFace(line, first.b().get(0), first.a().get(0));
+    List<Duel> duels = new ArrayList<>();
+    for (int turn = 0; turn < turns; turn++) {
+      duels.add(turn % 2 == 1 && swaps ? first.swapped() : first);
+    }
+    return duels;
   }
 
-  private RoleAccess access(Drill drill, int place) {
-    return context.access(context.attendees().get(place), drill);
-  }
-
-  /** The cheapest pairs and sitters of one stint. */
-  private final class Matching {
-
-    private final DrillLine line;
-    private final List<Integer> players;
-    private final int most;
-    private final double[][] cost;
-    private final int[][] partner;
-
-    Matching(DrillLine line, List<Integer> players, int most) {
-      this.line = line;
-      this.players = players;
-      this.most = most;
-      cost = new double[1 << players.size()][most + 1];
-      partner = new int[1 << players.size()][most + 1];
+  private Duel first(DrillLine line, List<Integer> group) {
+    if (group.size() == 4) {
+      return Sides.best(meetings, line, group);
     }
-
-    List<int[]> best() {
-      double[][] meet = costsOfMeeting();
-      for (int undecided = 1; undecided < cost.length; undecided++) {
-        for (int pairs = 0; pairs <= most; pairs++) {
-          decide(undecided, pairs, meet);
-        }
-      }
-      List<int[]> chosen = new ArrayList<>();
-      int undecided = cost.length - 1;
-      int pairs = most;
-      while (undecided != 0) {
-        int one = Integer.numberOfTrailingZeros(undecided);
-        int other = partner[undecided][pairs];
-        undecided &= ~(1 << one);
-        if (other >= 0) {
-          undecided &= ~(1 << other);
-          pairs--;
-          chosen.add(new int[] {players.get(one), players.get(other)});
-        }
-      }
-      return chosen;
-    }
-
-    private void decide(int undecided, int pairs, double[][] meet) {
-      int one = Integer.numberOfTrailingZeros(undecided);
-      int rest = undecided & ~(1 << one);
-      double best = sitting(players.get(one)) + cost[rest][pairs];
-      int with = -1;
-      for (int other = one + 1; pairs > 0 && other < players.size(); other++) {
-        if ((rest & (1 << other)) != 0) {
-          double next = meet[one][other] + cost[rest & ~(1 << other)][pairs - 1];
-          if (next < best) {
-            best = next;
-            with = other;
-          }
-        }
-      }
-      cost[undecided][pairs] = best;
-      partner[undecided][pairs] = with;
-    }
-
-    private double sitting(int place) {
-      boolean satLast = lastSat[place] == stints - 1;
-      return SIT_OUT + UNEVEN_SIT_OUT * (2 * sits[place] + 1) + (satLast ? TWICE_RUNNING : 0);
-    }
-
-    private double[][] costsOfMeeting() {
-      double[][] meet = new double[players.size()][players.size()];
-      for (int i = 0; i < players.size(); i++) {
-        for (int j = i + 1; j < players.size(); j++) {
-          meet[i][j] = meeting(players.get(i), players.get(j));
-        }
-      }
-      return meet;
-    }
-
-    private double meeting(int one, int other) {
-      if (!access(line.drill(), one).fits(access(line.drill(), other))) {
-        return Double.POSITIVE_INFINITY;
-      }
-      DrillForm.Scored game = line.game();
-      double apart =
-          Math.abs(
-              Matchup.strength(game, context.attendees().get(one).standing())
-                  - Matchup.strength(game, context.attendees().get(other).standing()));
-      double clearly = Math.max(0, apart - CLEARLY_STRONGER_LOGITS);
-      return MET_BEFORE * met[one][other] + STRENGTH * (apart + 3 * clearly);
-    }
+    int one = group.get(0);
+    int other = group.get(1);
+    boolean oneFirst = meetings.mayFace(line, one, other);
+    boolean otherFirst = meetings.mayFace(line, other, one);
+    boolean begins = oneFirst && (!otherFirst || meetings.beginsFirst(one, other));
+    return begins ? Duel.of(one, other) : Duel.of(other, one);
   }
 }

@@ -1,7 +1,6 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -13,7 +12,6 @@ import rallywright.engine.drill.DrillKind;
 import rallywright.engine.drill.Intensity;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.drill.SkillGroup;
-import rallywright.engine.pace.Timing;
 import rallywright.engine.plan.BlockClock.StintTime;
 import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PracticeMinutes;
@@ -29,7 +27,7 @@ final class SearchModel {
 
   private final PlanContext context;
   private final List<Option> options = new ArrayList<>();
-  private final double warmUpSeconds;
+  private final double fixedSeconds;
   private final double[] rates;
 
   /**
@@ -58,6 +56,10 @@ final class SearchModel {
       return line.drill().kind() == DrillKind.FULL_GAME;
     }
 
+    int mostStints() {
+      return line.isScored() ? PlanSearch.MOST_STINTS : 1;
+    }
+
     double blockSeconds(int stints) {
       return BlockClock.BLOCK_SECONDS
           + stints * stint.seconds().mean()
@@ -70,17 +72,23 @@ final class SearchModel {
     }
   }
 
-  SearchModel(PlanContext context, double warmUpSeconds) {
+  /**
+   * A problem as numbers.
+   *
+   * @param context the problem
+   * @param fixedSeconds the time of warm-ups and tests
+   */
+  SearchModel(PlanContext context, double fixedSeconds) {
     this.context = context;
-    this.warmUpSeconds = warmUpSeconds;
+    this.fixedSeconds = fixedSeconds;
     List<Drill> drills = context.problem().drills();
     rates = new double[drills.size()];
+    Availability availability = new Availability(context);
     for (DrillLine line : DrillLine.allOf(drills)) {
-      int pairs = new Rotation(context).pairsPossible(line);
-      if (pairs > 0) {
+      if (availability.obstacle(line).isEmpty()) {
         int drill = drills.indexOf(line.drill());
         rates[drill] = rate(line.drill());
-        options.add(option(line, drill, pairs));
+        options.add(option(line, drill));
       }
     }
     options.sort(
@@ -89,43 +97,24 @@ final class SearchModel {
             .thenComparing(each -> each.line().line()));
   }
 
-  private Option option(DrillLine line, int drill, int pairs) {
-    List<Integer> eligible = context.eligible(line.drill());
-    List<Timing> games = new ArrayList<>();
-    for (int turn = 0; turn < line.turnsPerStint(); turn++) {
-      games.add(usualGame(line, eligible));
-    }
-    List<List<Timing>> lanes = Collections.nCopies(pairs, games);
-    StintTime stint = BlockClock.stint(lanes, BlockClock.endFor(pairs));
-    double cv = context.lengths().pace(line.drill()).drillCv();
-    double share = 2.0 * pairs / eligible.size();
-    return new Option(line, drill, stint, cv, share, groups(line.drill()));
+  private Option option(DrillLine line, int drill) {
+    UsualStint usual = context.usualStint(line);
+    double cv = line.isScored() ? context.lengths().pace(line.drill()).drillCv() : 0;
+    double share = (double) usual.onCourt() / context.eligible(line.drill()).size();
+    return new Option(line, drill, usual.time(), cv, Math.min(1, share), groups(line.drill()));
   }
 
-  /** The time of a game between neighbours in the list of those present. */
-  private Timing usualGame(DrillLine line, List<Integer> eligible) {
-    double mean = 0;
-    double square = 0;
-    int games = eligible.size();
-    for (int i = 0; i < games; i++) {
-      Attendee a = context.attendees().get(eligible.get(i));
-      Attendee b = context.attendees().get(eligible.get((i + 1) % games));
-      Timing time = context.usualTiming(line, a, b);
-      mean += time.mean() / games;
-      square += (time.variance() + time.mean() * time.mean()) / games;
-    }
-    return new Timing(mean, Math.max(0, square - mean * mean));
-  }
-
+  /** What an effective minute brings those present, each with the weight the coach gives. */
   private double rate(Drill drill) {
     Map<Skill, Double> load = Reasons.load(drill);
     double gain = context.problem().knowledge().gains().of(drill.key());
     double sum = 0;
     for (int place : context.eligible(drill)) {
       Needs needs = context.needs().get(place);
-      sum += needs.rate(load, gain);
+      sum += context.attendees().get(place).weight() * needs.rate(load, gain);
     }
-    return sum / context.attendees().size();
+    double weights = context.attendees().stream().mapToDouble(Attendee::weight).sum();
+    return weights > 0 ? sum / weights : 0;
   }
 
   static Set<SkillGroup> groups(Drill drill) {
@@ -149,8 +138,9 @@ final class SearchModel {
     return options;
   }
 
-  double warmUpSeconds() {
-    return warmUpSeconds;
+  /** The time of warm-ups and tests. */
+  double fixedSeconds() {
+    return fixedSeconds;
   }
 
   double rate(int drill) {

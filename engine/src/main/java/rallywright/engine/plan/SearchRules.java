@@ -1,6 +1,11 @@
 package rallywright.engine.plan;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.pace.SessionTime;
@@ -14,7 +19,10 @@ final class SearchRules {
 
   private static final double FORBIDDEN = 50;
   private static final double REQUIRED = 20;
+  private static final double LENIENT_MINUTE = 0.25;
   private static final double SMALL = 0.02;
+  private static final double NEW_BLOCK = 0.08;
+  private static final double EQUIPMENT_CHANGE = SMALL / 4;
   private static final double FULL_GAME_SHARE = 0.3;
   private static final int LONG_BLOCK_STINTS = 3;
 
@@ -22,6 +30,8 @@ final class SearchRules {
   private final double reserve;
   private final Set<SkillGroup> reachableGroups = EnumSet.noneOf(SkillGroup.class);
   private final boolean fullGameFits;
+  private final int[] pinnedStints;
+  private final Map<SkillGroup, Integer> slots = new EnumMap<>(SkillGroup.class);
 
   SearchRules(SearchModel model) {
     this.model = model;
@@ -34,18 +44,83 @@ final class SearchRules {
       fits |= option.isFullGame() && share <= FULL_GAME_SHARE;
     }
     fullGameFits = fits;
+    pinnedStints = pinned();
+    for (Slot slot : wish.requests().slots()) {
+      if (slot instanceof Slot.AnyOf any) {
+        slots.merge(any.group(), 1, Integer::sum);
+      }
+    }
+  }
+
+  private int[] pinned() {
+    int[] stints = new int[model.options().size()];
+    for (Slot slot : model.context().wish().requests().slots()) {
+      if (slot instanceof Slot.Pinned pin) {
+        for (int i = 0; i < stints.length; i++) {
+          Option option = model.options().get(i);
+          boolean same = option.line().drill().key().equals(pin.drill());
+          boolean line = option.line().line() == pin.line() || option.line().players() > 2;
+          if (same && line) {
+            stints[i] = Math.min(option.mostStints(), Math.max(stints[i], pin.rounds()));
+          }
+        }
+      }
+    }
+    return stints;
   }
 
   double reserve() {
     return reserve;
   }
 
+  boolean needsFullGame() {
+    return fullGameFits;
+  }
+
+  Set<SkillGroup> neededGroups() {
+    return model.context().wish().coverage() == Coverage.NEEDS
+        ? EnumSet.noneOf(SkillGroup.class)
+        : reachableGroups;
+  }
+
+  int[] pinnedStints() {
+    return pinnedStints.clone();
+  }
+
+  /** Whether a single drill's stints keep to what the coach pinned and to both directions. */
+  boolean allows(List<Integer> options, int[] stints) {
+    for (int i = 0; i < stints.length; i++) {
+      if (stints[i] < pinnedStints[options.get(i)]) {
+        return false;
+      }
+    }
+    return stints.length < 2 || apart(options.get(0), stints[0], stints[1]) <= 1;
+  }
+
+  /** How far two lines of a drill lie apart beyond what was pinned. */
+  private int apart(int option, int one, int other) {
+    int pinnedApart = Math.abs(pinnedStints[option] - pinnedStints[option + 1]);
+    return Math.max(0, Math.abs(one - other) - pinnedApart);
+  }
+
   /** Benefit less all prices: what the search makes as large as it can. */
   double score(Walk walk) {
+    return worth(walk) - fitsTheBookedTime(walk);
+  }
+
+  /** As the score, but minutes too many cost only a little: a way through while searching. */
+  double lenientScore(Walk walk) {
+    double over = walk.reservedMinutes(reserve) - model.context().wish().minutes();
+    return worth(walk) - LENIENT_MINUTE * Math.max(0, over);
+  }
+
+  /** Benefit less all prices but that of the time. */
+  double worth(Walk walk) {
     return walk.benefit()
-        - fitsTheBookedTime(walk)
         - hardMinutesAreLimited(walk)
         - everySkillGroupIsTouched(walk)
+        - everySlotIsFilled(walk)
+        - pinnedIsPlanned(walk)
         - endsWithAFullGame(walk)
         - bothDirectionsAreUsed(walk)
         - noDrillGoesOnAndOn(walk)
@@ -65,10 +140,28 @@ final class SearchRules {
 
   /** "Touch everything once: soft game, hands, power." Only where the coach asks for it. */
   double everySkillGroupIsTouched(Walk walk) {
-    if (model.context().wish().coverage() == Coverage.NEEDS) {
-      return 0;
+    Set<SkillGroup> missing = new HashSet<>(neededGroups());
+    missing.removeAll(walk.groups());
+    return REQUIRED * missing.size();
+  }
+
+  /** "Every slot for a group of skills has a drill." */
+  double everySlotIsFilled(Walk walk) {
+    int missing = 0;
+    for (SkillGroup group : SkillGroup.values()) {
+      int wanted = slots.getOrDefault(group, 0);
+      missing += wanted == 0 ? 0 : Math.max(0, wanted - walk.drillsOf(group));
     }
-    return REQUIRED * (reachableGroups.size() - walk.groups().size());
+    return REQUIRED * missing;
+  }
+
+  /** "What the coach has pinned is in the plan." */
+  double pinnedIsPlanned(Walk walk) {
+    int missing = 0;
+    for (int i = 0; i < pinnedStints.length; i++) {
+      missing += Math.max(0, pinnedStints[i] - walk.stints()[i]);
+    }
+    return REQUIRED * missing;
   }
 
   /** "We end with half-court games with serve and return", where one takes under a third. */
@@ -81,8 +174,7 @@ final class SearchRules {
     double price = 0;
     for (int i = 0; i + 1 < walk.stints().length; i++) {
       if (model.options().get(i).drill() == model.options().get(i + 1).drill()) {
-        int apart = Math.abs(walk.stints()[i] - walk.stints()[i + 1]);
-        price += SMALL * Math.max(0, apart - 1);
+        price += REQUIRED * Math.max(0, apart(i, walk.stints()[i], walk.stints()[i + 1]) - 1);
       }
     }
     return price;
@@ -92,13 +184,34 @@ final class SearchRules {
   double noDrillGoesOnAndOn(Walk walk) {
     double price = 0;
     for (int stints : walk.stints()) {
-      price += SMALL * Math.max(0, stints - LONG_BLOCK_STINTS);
+      price += longBlock(stints);
     }
     return price;
   }
 
+  /** A block that goes on and on is dear, and so is one more rule to explain and to print. */
+  double longBlock(int stints) {
+    return (stints > 0 ? NEW_BLOCK : 0) + SMALL * Math.max(0, stints - LONG_BLOCK_STINTS);
+  }
+
   /** "Do not carry cones about more often than needed." */
   double equipmentStays(Walk walk) {
-    return SMALL / 4 * walk.equipmentChanges();
+    return EQUIPMENT_CHANGE * walk.equipmentChanges();
+  }
+
+  /** What one change of equipment costs. */
+  static double equipmentChangePrice() {
+    return EQUIPMENT_CHANGE;
+  }
+
+  /** The slots and groups that a plan must touch, for the bound. */
+  List<SkillGroup> groupsToTouch() {
+    List<SkillGroup> groups = new ArrayList<>(neededGroups());
+    for (SkillGroup group : SkillGroup.values()) {
+      if (slots.containsKey(group) && !groups.contains(group)) {
+        groups.add(group);
+      }
+    }
+    return groups;
   }
 }

@@ -2,6 +2,7 @@ package rallywright.engine.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rallywright.engine.club.PlayerId;
 
 /**
@@ -72,5 +73,32 @@ public record SessionPlan(
    */
   public SessionPlan withBlocks(List<PlannedBlock> others) {
     return new SessionPlan(minutes, courts, present, others);
+  }
+
+  /**
+   * This plan with somebody more who is there. Nobody loses a seat: the late-comer sits out until
+   * games are added or somebody changes places.
+   *
+   * @param player who came
+   * @return the new plan; this one if the player takes part already
+   */
+  public SessionPlan withArrival(PlayerId player) {
+    if (present.contains(player)) {
+      return this;
+    }
+    List<PlannedBlock> sittingOut =
+        blocks.stream()
+            .map(
+                block ->
+                    block.withGames(
+                        block.end(),
+                        block.games(),
+                        block.sitting().stream().map(turn -> with(turn, player)).toList()))
+            .toList();
+    return new SessionPlan(minutes, courts, with(present, player), sittingOut);
+  }
+
+  private static List<PlayerId> with(List<PlayerId> players, PlayerId player) {
+    return Stream.concat(players.stream(), Stream.of(player)).toList();
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import rallywright.engine.plan.SearchModel.Option;
 
 /**
  * Plans a session: warm-ups, drills from the line back to the baseline, full games at the end, as
@@ -15,17 +14,17 @@ import rallywright.engine.plan.SearchModel.Option;
  * <p><b>Card.</b> In: a {@link PlanProblem}. Out: a {@link PlanAnswer}. Deterministic: the same
  * problem with the same seed gives the same plan. Method: greedy start and annealing ({@code
  * PlanSearch}) over numbers of stints, then pairs and sitters stint by stint ({@code Rotation}); a
- * bound from a relaxation ({@code Relaxation}). Limits: scored games of two on lanes, 2 to 12
- * players; the order within a stage of the session is that of the catalogue.
+ * bound from a relaxation ({@code Relaxation}). Valid for 2 to 40 players. Limits: the order within
+ * a stage of the session is that of the catalogue.
  */
 public final class SessionPlanner {
 
   private final PlanContext context;
-  private final List<WarmUpTimes.WarmUp> warmUps;
+  private final List<YardstickTimes.Planned> yardsticks;
 
   private SessionPlanner(PlanProblem problem) {
     context = new PlanContext(problem);
-    warmUps = WarmUpTimes.of(problem);
+    yardsticks = YardstickTimes.of(problem);
   }
 
   /**
@@ -35,7 +34,7 @@ public final class SessionPlanner {
    * @return a plan, or sentences that say what to change
    */
   public static PlanAnswer plan(PlanProblem problem) {
-    return plan(problem, Optional.empty());
+    return plan(problem, Optional.empty(), SearchWatch.NOBODY);
   }
 
   /**
@@ -46,46 +45,77 @@ public final class SessionPlanner {
    * @return a plan, or sentences that say what to change
    */
   public static PlanAnswer planAnew(PlanProblem problem, SessionPlan before) {
-    return plan(problem, Optional.of(before));
+    return plan(problem, Optional.of(before), SearchWatch.NOBODY);
   }
 
-  private static PlanAnswer plan(PlanProblem problem, Optional<SessionPlan> before) {
+  /**
+   * Plans a session while somebody looks on and may end the search early.
+   *
+   * @param problem everything it is made from
+   * @param watch hears of the progress
+   * @return the best plan found, or sentences that say what to change
+   */
+  public static PlanAnswer plan(PlanProblem problem, SearchWatch watch) {
+    return plan(problem, Optional.empty(), watch);
+  }
+
+  private static PlanAnswer plan(
+      PlanProblem problem, Optional<SessionPlan> before, SearchWatch watch) {
     List<String> sentences = WishCheck.problems(problem);
     return sentences.isEmpty()
-        ? new SessionPlanner(problem).search(before)
+        ? new SessionPlanner(problem).search(before, watch)
         : new PlanAnswer.Refused(sentences);
   }
 
-  private PlanAnswer search(Optional<SessionPlan> before) {
-    double warmUpMinutes = warmUps.stream().mapToDouble(WarmUpTimes.WarmUp::minutes).sum();
-    SearchModel model = new SearchModel(context, 60 * warmUpMinutes);
+  /** The time of warm-ups and tests, which the search does not change. */
+  static double fixedMinutes(PlanProblem problem) {
+    double warmUps =
+        WarmUpTimes.of(problem).stream().mapToDouble(WarmUpTimes.WarmUp::minutes).sum();
+    double tests =
+        YardstickTimes.of(problem).stream().mapToDouble(YardstickTimes.Planned::minutes).sum();
+    return warmUps + tests;
+  }
+
+  private PlanAnswer search(Optional<SessionPlan> before, SearchWatch watch) {
+    double fixedMinutes = fixedMinutes(context.problem());
+    SearchModel model = new SearchModel(context, 60 * fixedMinutes);
     if (model.options().isEmpty()) {
       return new PlanAnswer.Refused(
           List.of(
-              "No drill is left that two of those present may play. Maybe ease a limit or add a"
-                  + " drill."));
+              "No drill is left that those present may play. Maybe ease a limit, or allow a drill"
+                  + " that was ruled out."));
     }
     SearchRules rules = new SearchRules(model);
-    int[] stints = new PlanSearch(model, rules, context.wish().seed()).best();
+    Walk asked = Walk.through(model, rules.pinnedStints());
+    if (rules.fitsTheBookedTime(asked) > 0 && sum(rules.pinnedStints()) > 0) {
+      return new PlanAnswer.Refused(
+          List.of(tooMuchAskedFor(asked.reservedMinutes(rules.reserve()))));
+    }
+    int[] stints = new PlanSearch(model, rules, context.wish().seed()).best(watch);
     PlanReading reading = new PlanReading(context, model, rules);
-    SessionPlan plan = build(Walk.through(model, stints), before);
-    while (sum(stints) > 0 && !reading.clock(plan).fits()) {
-      stints = withoutLeast(model, rules, stints);
-      plan = build(Walk.through(model, stints), before);
+    PlanBuilder builder = new PlanBuilder(context, before);
+    int[] fitting = new PlanFitting(model, rules, builder, reading).fit(stints);
+    if (sum(fitting) == 0) {
+      return new PlanAnswer.Refused(List.of(tooShort(model, fixedMinutes)));
     }
-    if (sum(stints) == 0) {
-      return new PlanAnswer.Refused(List.of(tooShort(model, warmUpMinutes)));
-    }
+    SessionPlan plan = builder.build(Walk.through(model, fitting));
     return new PlanAnswer.Planned(plan, reading.check(plan));
   }
 
-  private String tooShort(SearchModel model, double warmUpMinutes) {
+  private String tooShort(SearchModel model, double fixedMinutes) {
     double shortest =
         model.options().stream().mapToDouble(each -> each.blockSeconds(1) / 60).min().orElseThrow();
-    long bookable = 10 * (long) Math.ceil((1.4 * shortest + warmUpMinutes + 2) / 10);
-    return "%d minutes are too few: the warm-up takes %.1f and the shortest drill about %.1f."
-            .formatted(context.wish().minutes(), warmUpMinutes, shortest)
+    long bookable = 10 * (long) Math.ceil((1.4 * shortest + fixedMinutes + 2) / 10);
+    String first = yardsticks.isEmpty() ? "the warm-up takes" : "warm-up and test take";
+    return "%d minutes are too few: %s %.1f and the shortest drill about %.1f."
+            .formatted(context.wish().minutes(), first, fixedMinutes, shortest)
         + " Maybe book %d minutes.".formatted(bookable);
+  }
+
+  private String tooMuchAskedFor(double minutes) {
+    return "What is asked for needs %.0f minutes with warm-ups, but %d are booked."
+            .formatted(Math.ceil(minutes), context.wish().minutes())
+        + " Maybe ask for fewer rounds or book longer.";
   }
 
   private static int sum(int[] stints) {
@@ -94,51 +124,6 @@ public final class SessionPlanner {
       sum += each;
     }
     return sum;
-  }
-
-  /** The choice without the stint whose loss costs least. */
-  private static int[] withoutLeast(SearchModel model, SearchRules rules, int[] stints) {
-    int[] best = new int[stints.length];
-    double bestScore = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < stints.length; i++) {
-      if (stints[i] > 0) {
-        int[] next = stints.clone();
-        next[i]--;
-        double score = rules.score(Walk.through(model, next));
-        if (score > bestScore) {
-          best = next;
-          bestScore = score;
-        }
-      }
-    }
-    return best;
-  }
-
-  private SessionPlan build(Walk walk, Optional<SessionPlan> before) {
-    BlockBuilder builder = new BlockBuilder(context);
-    BlockNames names = new BlockNames(before);
-    List<PlannedBlock> blocks = new ArrayList<>();
-    for (WarmUpTimes.WarmUp warmUp : warmUps) {
-      BlockId id = names.next(warmUp.drill().key().value());
-      blocks.add(builder.warmUp(id, warmUp.drill(), warmUp.minutes()));
-    }
-    Rotation rotation = new Rotation(context);
-    for (int i = 0; i < walk.stints().length; i++) {
-      if (walk.restBefore(i)) {
-        blocks.add(builder.water(names.next(BlockBuilder.WATER.value())));
-      }
-      if (walk.stints()[i] > 0) {
-        Option option = walk.model().options().get(i);
-        BlockId id = names.next(BlockNames.stem(option.line()));
-        blocks.add(builder.games(id, option.line(), walk.stints()[i], rotation));
-      }
-    }
-    SessionWish wish = context.wish();
-    return new SessionPlan(
-        wish.minutes(),
-        wish.courts(),
-        context.attendees().stream().map(Attendee::id).toList(),
-        blocks);
   }
 
   /** Ids of blocks: the drill, the line and a number; the same in a plan made anew. */
@@ -152,6 +137,9 @@ public final class SessionPlanner {
     }
 
     static String stem(DrillLine line) {
+      if (line.players() > 2 || !line.isScored()) {
+        return line.drill().key().value();
+      }
       return line.drill().key() + (line.line() == Line.CROSS ? "-cross" : "-straight");
     }
 

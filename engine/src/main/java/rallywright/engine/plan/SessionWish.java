@@ -11,6 +11,7 @@ package rallywright.engine.plan;
  * @param maxHardMinutes how many hard minutes may follow one another without an easier block
  * @param warmUps whether the session begins with its warm-ups
  * @param seed fixes every random choice of the search: same seed, same plan
+ * @param requests what the coach asks for beyond the usual
  */
 public record SessionWish(
     int minutes,
@@ -19,7 +20,8 @@ public record SessionWish(
     double confidence,
     double maxHardMinutes,
     WarmUps warmUps,
-    long seed) {
+    long seed,
+    Requests requests) {
 
   /** A session fits nine times in ten. */
   public static final double USUAL_CONFIDENCE = 0.9;
@@ -43,7 +45,7 @@ public record SessionWish(
   public static final int MOST_COURTS = 40;
 
   /** The most players for whom one session is planned; more are planned as two groups. */
-  public static final int MOST_PLAYERS = Rotation.MOST_PLAYERS;
+  public static final int MOST_PLAYERS = 40;
 
   /**
    * The usual wish: every skill group, nine times in ten in time, warm-ups first.
@@ -54,7 +56,14 @@ public record SessionWish(
    */
   public static SessionWish of(int minutes, int courts) {
     return new SessionWish(
-        minutes, courts, Coverage.FULL, USUAL_CONFIDENCE, USUAL_HARD_MINUTES, WarmUps.FIRST, 1);
+        minutes,
+        courts,
+        Coverage.FULL,
+        USUAL_CONFIDENCE,
+        USUAL_HARD_MINUTES,
+        WarmUps.FIRST,
+        1,
+        Requests.NONE);
   }
 
   /**
@@ -64,7 +73,8 @@ public record SessionWish(
    * @return the changed wish
    */
   public SessionWish withCoverage(Coverage other) {
-    return new SessionWish(minutes, courts, other, confidence, maxHardMinutes, warmUps, seed);
+    return new SessionWish(
+        minutes, courts, other, confidence, maxHardMinutes, warmUps, seed, requests);
   }
 
   /**
@@ -74,7 +84,8 @@ public record SessionWish(
    * @return the changed wish
    */
   public SessionWish withConfidence(double other) {
-    return new SessionWish(minutes, courts, coverage, other, maxHardMinutes, warmUps, seed);
+    return new SessionWish(
+        minutes, courts, coverage, other, maxHardMinutes, warmUps, seed, requests);
   }
 
   /**
@@ -84,7 +95,7 @@ public record SessionWish(
    * @return the changed wish
    */
   public SessionWish withMaxHardMinutes(double other) {
-    return new SessionWish(minutes, courts, coverage, confidence, other, warmUps, seed);
+    return new SessionWish(minutes, courts, coverage, confidence, other, warmUps, seed, requests);
   }
 
   /**
@@ -94,7 +105,8 @@ public record SessionWish(
    * @return the changed wish
    */
   public SessionWish withWarmUps(WarmUps other) {
-    return new SessionWish(minutes, courts, coverage, confidence, maxHardMinutes, other, seed);
+    return new SessionWish(
+        minutes, courts, coverage, confidence, maxHardMinutes, other, seed, requests);
   }
 
   /**
@@ -104,6 +116,18 @@ public record SessionWish(
    * @return the changed wish
    */
   public SessionWish withSeed(long other) {
-    return new SessionWish(minutes, courts, coverage, confidence, maxHardMinutes, warmUps, other);
+    return new SessionWish(
+        minutes, courts, coverage, confidence, maxHardMinutes, warmUps, other, requests);
+  }
+
+  /**
+   * This wish with other requests.
+   *
+   * @param other what the coach asks for beyond the usual
+   * @return the changed wish
+   */
+  public SessionWish withRequests(Requests other) {
+    return new SessionWish(
+        minutes, courts, coverage, confidence, maxHardMinutes, warmUps, seed, other);
   }
 }

@@ -3,6 +3,7 @@ package rallywright.engine.plan;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
@@ -41,15 +42,20 @@ public final class StandingStarts implements FairStarts {
 
   @Override
   public HeadStart of(Drill drill, Seat a, Seat b) {
-    PlayerStanding first = standings.get(a.players().get(0));
-    PlayerStanding second = standings.get(b.players().get(0));
     if (drill.scored().isEmpty()) {
       return HeadStart.NONE;
     }
     DrillForm.Scored game = drill.scored().get();
-    Matchup matchup =
-        first == null || second == null ? Matchup.EQUALS : Matchup.of(game, first, second);
+    boolean known =
+        standings.keySet().containsAll(a.players()) && standings.keySet().containsAll(b.players());
+    Matchup matchup = known ? Matchup.of(game, of(a), of(b)) : Matchup.EQUALS;
     return found.computeIfAbsent(new Pairing(game, matchup), StandingStarts::fair);
+  }
+
+  private List<PlayerStanding> of(Seat seat) {
+    return seat.players().stream()
+        .map(each -> Objects.requireNonNull(standings.get(each)))
+        .toList();
   }
 
   private static HeadStart fair(Pairing pairing) {

@@ -37,7 +37,7 @@ final class Walk {
     restBefore = new boolean[stints.length];
     minutesByDrill = new double[model.drills()];
     sharedByDrill = new double[model.drills()];
-    meanSeconds = model.warmUpSeconds();
+    meanSeconds = model.fixedSeconds();
     sinceRest = meanSeconds / 60;
     for (int i = 0; i < stints.length; i++) {
       if (stints[i] > 0) {
@@ -54,7 +54,7 @@ final class Walk {
     double minutes = option.blockSeconds(stints[i]) / 60;
     if (needsRest(option, minutes)) {
       restBefore[i] = true;
-      meanSeconds += BlockBuilder.WATER_MINUTES * 60;
+      meanSeconds += 60 * BlockBuilder.restMinutes(model.context().wish());
       hardMinutes = 0;
       sinceRest = 0;
     }
@@ -76,9 +76,14 @@ final class Walk {
     SessionWish wish = model.context().wish();
     boolean tooHard =
         option.isHard() && hardMinutes > 0 && hardMinutes + minutes > wish.maxHardMinutes();
-    boolean thirsty =
-        wish.minutes() > LONG_SESSION_MINUTES && sinceRest + minutes / 2 >= WATER_EVERY_MINUTES;
-    return tooHard || thirsty;
+    return tooHard || sinceRest + minutes / 2 >= restEvery(wish);
+  }
+
+  /** After how many minutes a rest is due. */
+  static double restEvery(SessionWish wish) {
+    double usual =
+        wish.minutes() > LONG_SESSION_MINUTES ? WATER_EVERY_MINUTES : Double.POSITIVE_INFINITY;
+    return wish.requests().rests().map(Requests.Rests::everyMinutes).orElse(usual);
   }
 
   SearchModel model() {
@@ -113,6 +118,20 @@ final class Walk {
 
   Set<SkillGroup> groups() {
     return groups;
+  }
+
+  /** How many drills of the choice train a group. */
+  int drillsOf(SkillGroup group) {
+    int drills = 0;
+    int last = -1;
+    for (int i = 0; i < stints.length; i++) {
+      Option option = model.options().get(i);
+      if (stints[i] > 0 && option.drill() != last && option.groups().contains(group)) {
+        drills++;
+        last = option.drill();
+      }
+    }
+    return drills;
   }
 
   int fullGames() {

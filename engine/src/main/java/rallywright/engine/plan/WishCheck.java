@@ -22,9 +22,10 @@ final class WishCheck {
       sentences.add(
           "The list of drills has no warm-up. Maybe add one, or leave warm-ups out by choice.");
     }
-    if (problem.drills().stream().noneMatch(DrillLine::isGameOfTwo)) {
-      sentences.add("The list of drills has no game for two. Maybe add a drill.");
+    if (problem.drills().stream().noneMatch(DrillLine::isPlayedOnCourt)) {
+      sentences.add("The list of drills has no game. Maybe add a drill.");
     }
+    RequestCheck.problems(problem, sentences);
     return sentences;
   }
 
@@ -38,7 +39,9 @@ final class WishCheck {
                       ? "Nobody is there"
                       : players == 1 ? "1 player is there" : players + " players are there",
                   SessionWish.MOST_PLAYERS,
-                  players < 2 ? "choose who will be there" : "plan two groups"));
+                  players == 0
+                      ? "choose who will be there"
+                      : players == 1 ? "let the coach play as one more" : "plan two groups"));
     }
     Set<PlayerId> seen = new HashSet<>();
     for (Attendee attendee : attendees) {

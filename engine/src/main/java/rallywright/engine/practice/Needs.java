@@ -60,21 +60,20 @@ public final class Needs {
    * @throws IllegalArgumentException if the half-life is not above 0
    */
   public static Needs of(PlayerStanding player, SkillWorth worth, double halfLifeWeeks) {
-    Map<Skill, Double> worths = new EnumMap<>(Skill.class);
+    Map<Skill, Double> worths = new EnumMap<>(worth.of(player));
     double sum = 0;
     for (Skill skill : Skill.values()) {
-      double each = worth.of(player, skill);
+      double each = worths.getOrDefault(skill, 0.0);
       if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
         throw new IllegalArgumentException(
             "The worth of %s (%s) must be 0 or more.".formatted(skill.words(), each));
       }
-      worths.put(skill, each);
       sum += each;
     }
     Map<Skill, Need> needs = new EnumMap<>(Skill.class);
-    for (Map.Entry<Skill, Double> each : worths.entrySet()) {
-      double share = sum > 0 ? each.getValue() / sum : 0;
-      needs.put(each.getKey(), need(player, each.getKey(), share, halfLifeWeeks));
+    for (Skill skill : Skill.values()) {
+      double share = sum > 0 ? worths.getOrDefault(skill, 0.0) / sum : 0;
+      needs.put(skill, need(player, skill, share, halfLifeWeeks));
     }
     return new Needs(player.name(), needs);
   }
@@ -87,7 +86,7 @@ public final class Needs {
     double urgency = 1 + MOST_URGENCY * (1 - fresh);
     double value = worth * (room * urgency + information(standing));
     Cause cause = cause(standing, gap);
-    return new Need(skill, value, cause, sentence(player.name(), standing, gap, cause));
+    return new Need(skill, value, cause, sentence(player, standing, gap, cause));
   }
 
   private static double information(SkillStanding standing) {
@@ -106,12 +105,15 @@ public final class Needs {
     return standing.weeksSincePractice() >= LONG_WEEKS ? Cause.NOT_PRACTISED : Cause.MATTERS;
   }
 
-  private static String sentence(String name, SkillStanding standing, double gap, Cause cause) {
+  private static String sentence(
+      PlayerStanding player, SkillStanding standing, double gap, Cause cause) {
+    String name = player.name();
     String skill = standing.skill().words();
     return switch (cause) {
       case TOO_EARLY_TO_TELL ->
-          "Too early to tell about %s's %s (%d of about %d rallies): play it to find out."
-              .formatted(name, skill, standing.rallies(), ENOUGH_RALLIES);
+          "Too early to tell about %s's %s (%d of about %d rallies): %s."
+              .formatted(
+                  name, skill, standing.rallies(), ENOUGH_RALLIES, findOut(player, standing));
       case BEHIND ->
           "%s loses %s that turn on the %s, against players of the same standard%s."
               .formatted(name, outOfTen(logistic(gap)), skill, pause(standing));
@@ -121,6 +123,11 @@ public final class Needs {
       case MATTERS ->
           "%s's %s keeps up with the other skills and counts in doubles.".formatted(name, skill);
     };
+  }
+
+  private static String findOut(PlayerStanding player, SkillStanding standing) {
+    String best = player.telling().get(standing.skill());
+    return best == null ? "play it to find out" : best + " tells most for its time";
   }
 
   private static String outOfTen(double chance) {

@@ -1,5 +1,6 @@
 package rallywright.engine.practice;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +16,14 @@ import rallywright.engine.skill.SkillPrior;
  * @param name the name used in sentences
  * @param level the coach's estimate, if there is one
  * @param skills one standing for each skill
+ * @param telling what to play or count in order to learn most about a skill, by its name; only
+ *     where it was looked for
  */
-public record PlayerStanding(String name, Optional<Level> level, Map<Skill, SkillStanding> skills) {
+public record PlayerStanding(
+    String name,
+    Optional<Level> level,
+    Map<Skill, SkillStanding> skills,
+    Map<Skill, String> telling) {
 
   /** Logits that half a step of level is worth. Assumption of this project. */
   public static final double LOGITS_PER_HALF_LEVEL = SkillPrior.DEFAULT.levelStep();
@@ -36,7 +43,30 @@ public record PlayerStanding(String name, Optional<Level> level, Map<Skill, Skil
                 .formatted(name, skill.words()));
       }
     }
-    skills = Map.copyOf(skills);
+    // In the order of the skills, so that sums over them are the same in every run.
+    skills = Collections.unmodifiableMap(new EnumMap<>(skills));
+    telling = Map.copyOf(telling);
+  }
+
+  /**
+   * A player for whom nobody looked what tells most.
+   *
+   * @param name the name used in sentences
+   * @param level the coach's estimate, if there is one
+   * @param skills one standing for each skill
+   */
+  public PlayerStanding(String name, Optional<Level> level, Map<Skill, SkillStanding> skills) {
+    this(name, level, skills, Map.of());
+  }
+
+  /**
+   * This player with what tells most about skills that are not well known.
+   *
+   * @param names of a drill or yardstick, by skill
+   * @return the changed player
+   */
+  public PlayerStanding withTelling(Map<Skill, String> names) {
+    return new PlayerStanding(name, level, skills, names);
   }
 
   /**
@@ -85,7 +115,7 @@ public record PlayerStanding(String name, Optional<Level> level, Map<Skill, Skil
   public PlayerStanding with(SkillStanding other) {
     Map<Skill, SkillStanding> changed = new EnumMap<>(skills);
     changed.put(other.skill(), other);
-    return new PlayerStanding(name, level, changed);
+    return new PlayerStanding(name, level, changed, telling);
   }
 
   /**

@@ -1,6 +1,7 @@
 package rallywright.engine.practice;
 
 import java.util.List;
+import rallywright.engine.skill.Practice;
 
 /**
  * What minutes of practice count for: the first minutes of a drill bring most, and what was
@@ -12,7 +13,7 @@ public final class PracticeMinutes {
    * The saturation M in M (1 - e^(-m/M)), in minutes: after 25 minutes of one drill in a session 63
    * in 100 of what it can bring are reached. Assumption of this project.
    */
-  public static final double SATURATION_MINUTES = 25;
+  public static final double SATURATION_MINUTES = Practice.SATURATION_MINUTES;
 
   /** After how many weeks half of a practice has faded. Assumption of this project. */
   public static final double HALF_LIFE_WEEKS = 4;
@@ -26,7 +27,7 @@ public final class PracticeMinutes {
    * @return M (1 - e^(-m/M)), at most {@value #SATURATION_MINUTES}
    */
   public static double effective(double minutes) {
-    return -SATURATION_MINUTES * Math.expm1(-minutes / SATURATION_MINUTES);
+    return Practice.effective(minutes);
   }
 
   /**

@@ -1,22 +1,21 @@
 package rallywright.engine.practice;
 
+import java.util.Map;
 import rallywright.engine.drill.Skill;
 
 /**
- * What a skill is worth to a player: how much winning hangs on it.
+ * What each skill is worth to a player: how much winning hangs on it.
  *
- * <p>The first instance is a table for everybody, {@link DoublesTable}; one that follows the
- * player's own points through their stages can take its place without any change here.
+ * <p>The usual instance is {@link PointWorth}, which follows points through their stages.
  */
 @FunctionalInterface
 public interface SkillWorth {
 
   /**
-   * The worth of one logit of a skill.
+   * The worth of one logit of each skill.
    *
    * @param player whose game it is
-   * @param skill the skill
-   * @return 0 or more; only ratios matter
+   * @return one for each skill, 0 or more; only ratios matter
    */
-  double of(PlayerStanding player, Skill skill);
+  Map<Skill, Double> of(PlayerStanding player);
 }

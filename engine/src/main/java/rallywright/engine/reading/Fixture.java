@@ -5,7 +5,6 @@ import java.util.Map;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
-import rallywright.engine.drill.DrillKey;
 import rallywright.engine.drill.DrillSide;
 import rallywright.engine.drill.Serving;
 import rallywright.engine.drill.Skill;
@@ -39,15 +38,13 @@ record Fixture(Contest contest, Sides sides, Turn turn) {
    * The game of two seats.
    *
    * @param numbers the number of each player in the model
-   * @param effects the number of each drill's shared effect
+   * @param shared numbers of the shared effects of the drill and its direction
    */
   static Fixture of(
-      Drill drill, Seat a, Seat b, Map<PlayerId, Integer> numbers, Map<DrillKey, Integer> effects) {
+      Drill drill, Seat a, Seat b, Map<PlayerId, Integer> numbers, List<Integer> shared) {
     DrillForm.Scored game = drill.scored().orElseThrow();
     DrillSide first = game.layout().sides().a();
     boolean byServe = game.serving() != Serving.FEED;
-    List<Integer> shared =
-        game.layout().isEven() ? List.of() : List.of(numberOf(effects, drill.key()));
     Contest contest =
         new Contest(
             weights(first.weights()),
@@ -62,10 +59,10 @@ record Fixture(Contest contest, Sides sides, Turn turn) {
         : new Fixture(contest, new Sides(playersA, playersB), Turn.AS_WRITTEN);
   }
 
-  private static <K> int numberOf(Map<K, Integer> numbers, K key) {
-    Integer number = numbers.get(key);
+  private static int numberOf(Map<PlayerId, Integer> numbers, PlayerId player) {
+    Integer number = numbers.get(player);
     if (number == null) {
-      throw new IllegalArgumentException("Nothing is known of " + key + ".");
+      throw new IllegalArgumentException("Nothing is known of the player " + player + ".");
     }
     return number;
   }

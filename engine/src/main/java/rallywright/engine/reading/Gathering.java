@@ -7,13 +7,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.court.Direction;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillKey;
-import rallywright.engine.drill.RoleAdvantage;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.score.FinalScoreCheck;
@@ -21,11 +22,11 @@ import rallywright.engine.score.GameState;
 import rallywright.engine.session.CourtEvent.YardstickCounted;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionProgress;
+import rallywright.engine.skill.Clarity;
 import rallywright.engine.skill.Club;
 import rallywright.engine.skill.Entrant;
 import rallywright.engine.skill.Evidence;
 import rallywright.engine.skill.Game;
-import rallywright.engine.skill.SharedEffect;
 import rallywright.engine.skill.SkillGroups;
 import rallywright.engine.skill.YardstickResult;
 
@@ -34,9 +35,9 @@ final class Gathering {
 
   private final Weeks weeks;
   private final Map<PlayerId, Integer> numbers = new LinkedHashMap<>();
-  private final Map<DrillKey, Integer> effectNumbers = new HashMap<>();
   private final Map<DrillKey, Yardstick> yardsticks = new HashMap<>();
-  private final List<SharedEffect> effects = new ArrayList<>();
+  private final ClubEffects effects;
+  private final DrillMinutes minutes = new DrillMinutes();
   private final List<PlayedGame> games = new ArrayList<>();
   private final List<Evidence> evidence = new ArrayList<>();
   private final Map<PlayerId, Integer> firstWeeks = new HashMap<>();
@@ -52,29 +53,14 @@ final class Gathering {
             .orElse(history.today());
     weeks = Weeks.from(earliest);
     history.players().forEach(player -> numbers.put(player.id(), numbers.size()));
-    history.drills().forEach(this::addEffect);
-    history.yardsticks().forEach(this::addDifficulty);
+    effects = new ClubEffects(history.drills(), history.yardsticks());
+    history.yardsticks().forEach(each -> yardsticks.put(each.key(), each));
     history.sessions().stream()
         .sorted(
             Comparator.comparing((SessionProgress each) -> each.session().date())
                 .thenComparing(each -> each.session().start()))
         .forEach(this::read);
-  }
-
-  private void addEffect(Drill drill) {
-    if (drill.scored().isPresent() && !drill.scored().get().layout().isEven()) {
-      RoleAdvantage advantage = drill.scored().get().advantage();
-      effectNumbers.put(drill.key(), effects.size());
-      effects.add(new SharedEffect(drill.name(), advantage.logit(), advantage.sd()));
-    }
-  }
-
-  private void addDifficulty(Yardstick yardstick) {
-    yardsticks.put(yardstick.key(), yardstick);
-    effectNumbers.put(yardstick.key(), effects.size());
-    effects.add(
-        new SharedEffect(
-            yardstick.name(), yardstick.difficulty().logit(), yardstick.difficulty().sd()));
+    evidence.addAll(minutes.practice(numbers, effects));
   }
 
   private void read(SessionProgress session) {
@@ -95,8 +81,8 @@ final class Gathering {
           .forEach(
               game ->
                   addGame(
-                      new PlayedGame(
-                          session.session().id(), session.session().date(), drill, game)));
+                      new PlayedGame(session.session().id(), session.session().date(), drill, game),
+                      WeatherClarity.of(session.conditions())));
     }
   }
 
@@ -114,14 +100,15 @@ final class Gathering {
         && FinalScoreCheck.of(game.format()).refusalOf(game.score(), clock).isEmpty();
   }
 
-  private void addGame(PlayedGame played) {
+  private void addGame(PlayedGame played, Clarity clarity) {
     Fixture fixture = fixture(played);
     int week = weeks.of(played.date());
     Results.of(played.game(), fixture)
         .ifPresent(
             result -> {
               games.add(played);
-              evidence.add(new Game(week, fixture.contest(), fixture.sides(), result));
+              minutes.add(played, week);
+              evidence.add(new Game(week, fixture.contest(), fixture.sides(), result, clarity));
               played.game().game().a().players().forEach(each -> seen(each, week));
               played.game().game().b().players().forEach(each -> seen(each, week));
             });
@@ -130,11 +117,12 @@ final class Gathering {
   private void addYardstick(SessionProgress session, PlannedBlock block, YardstickCounted count) {
     Yardstick yardstick = yardsticks.get(block.drill());
     Integer player = numbers.get(count.player());
-    Integer effect = effectNumbers.get(block.drill());
-    if (yardstick != null && player != null && effect != null) {
+    Optional<Integer> difficulty = effects.difficulty(block.drill());
+    if (yardstick != null && player != null && difficulty.isPresent()) {
       int week = weeks.of(session.session().date());
       YardstickResult.Test test =
-          new YardstickResult.Test(player, SkillGroups.numberOf(yardstick.skill()), effect);
+          new YardstickResult.Test(
+              player, SkillGroups.numberOf(yardstick.skill()), difficulty.get());
       evidence.add(new YardstickResult(week, test, count.hits(), count.balls()));
       seen(count.player(), week);
     }
@@ -146,8 +134,13 @@ final class Gathering {
 
   /** The game as the model sees it. */
   Fixture fixture(PlayedGame played) {
+    Direction direction = played.game().game().place().lane().direction();
     return Fixture.of(
-        played.drill(), played.game().game().a(), played.game().game().b(), numbers, effectNumbers);
+        played.drill(),
+        played.game().game().a(),
+        played.game().game().b(),
+        numbers,
+        effects.of(played.drill(), Optional.of(direction)));
   }
 
   /** The club as the model sees it. */
@@ -158,15 +151,31 @@ final class Gathering {
           player.level() == null
               ? OptionalDouble.empty()
               : OptionalDouble.of(player.level().value());
-      entrants.add(new Entrant(level, firstWeeks.getOrDefault(player.id(), thisWeek())));
+      entrants.add(new Entrant(level, firstWeek(player.id())));
     }
-    return new Club(SkillGroups.ofTheTrade(), entrants, effects);
+    return new Club(SkillGroups.ofTheTrade(), entrants, effects.effects(), effects.gains());
+  }
+
+  /** The week of a player's first score, or this week. */
+  int firstWeek(PlayerId player) {
+    return firstWeeks.getOrDefault(player, thisWeek());
   }
 
   int thisWeek() {
     return Math.max(
         weeks.of(history.today()),
         firstWeeks.values().stream().mapToInt(Integer::intValue).max().orElse(0));
+  }
+
+  /** Whether an earlier history numbers players, effects and weeks as this one does. */
+  boolean continues(Gathering earlier) {
+    List<PlayerId> before = new ArrayList<>(earlier.numbers.keySet());
+    List<PlayerId> now = new ArrayList<>(numbers.keySet());
+    return weeks.equals(earlier.weeks)
+        && now.size() >= before.size()
+        && now.subList(0, before.size()).equals(before)
+        && effects.effects().equals(earlier.effects.effects())
+        && effects.gains().equals(earlier.effects.gains());
   }
 
   Weeks weeks() {
@@ -177,8 +186,8 @@ final class Gathering {
     return numbers;
   }
 
-  Map<DrillKey, Integer> effectNumbers() {
-    return effectNumbers;
+  ClubEffects effects() {
+    return effects;
   }
 
   List<PlayedGame> games() {

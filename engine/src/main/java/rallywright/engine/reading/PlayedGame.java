@@ -4,6 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillSide;
+import rallywright.engine.drill.SkillWeights;
+import rallywright.engine.plan.Seat;
+import rallywright.engine.score.BySide;
 import rallywright.engine.score.Side;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionId;
@@ -41,5 +45,16 @@ public record PlayedGame(SessionId session, LocalDate date, Drill drill, GamePro
   int rallies() {
     int points = game.score().total() - game.format().start().total();
     return Math.max(points, game.rallies().size());
+  }
+
+  /** How long it took, by the drill's usual seconds a rally. */
+  double minutes() {
+    return rallies() * drill.scored().orElseThrow().seconds().mean() / 60;
+  }
+
+  /** On which skills the players of a seat worked. */
+  SkillWeights weightsOf(Seat seat) {
+    BySide<DrillSide> sides = drill.scored().orElseThrow().layout().sides();
+    return (sides.a().role() == seat.role() ? sides.a() : sides.b()).weights();
   }
 }

@@ -5,10 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rallywright.engine.club.PlayerId;
-import rallywright.engine.drill.DrillForm;
-import rallywright.engine.drill.DrillSide;
-import rallywright.engine.drill.Role;
 import rallywright.engine.drill.Skill;
+import rallywright.engine.drill.SkillWeights;
 import rallywright.engine.plan.Seat;
 
 /**
@@ -37,20 +35,13 @@ final class PracticeLog {
   }
 
   private void add(PlayedGame played, Seat seat, int weeksAgo) {
-    DrillForm.Scored game = played.drill().scored().orElseThrow();
-    double time = played.rallies() * game.seconds().mean() / 60;
-    DrillSide side = sideOf(game, seat.role());
+    SkillWeights weights = played.weightsOf(seat);
     for (PlayerId player : seat.players()) {
-      for (Skill skill : side.weights().skills()) {
+      for (Skill skill : weights.skills()) {
         minutes.merge(
-            new Key(player, skill, weeksAgo), time * side.weights().of(skill), Double::sum);
+            new Key(player, skill, weeksAgo), played.minutes() * weights.of(skill), Double::sum);
       }
     }
-  }
-
-  private static DrillSide sideOf(DrillForm.Scored game, Role role) {
-    DrillSide first = game.layout().sides().a();
-    return first.role() == role ? first : game.layout().sides().b();
   }
 
   /** Minutes by week, this week first. */

@@ -90,15 +90,20 @@ public final class FinalScoreCheck {
       return stillOpen(score);
     }
     Side won = winner.get();
-    Score before =
-        won == Side.A ? Score.of(score.a() - 1, score.b()) : Score.of(score.a(), score.b() - 1);
-    if (!goal.isOpenAt(before)) {
-      return refused(
-          Reason.PAST_THE_END,
-          "must not pass the end of the game (%s). Maybe %s.".formatted(goal.label(), before),
-          score);
+    Score ended = score;
+    while (!goal.isOpenAt(oneLess(ended, won))) {
+      ended = oneLess(ended, won);
     }
-    return Optional.empty();
+    return ended.equals(score)
+        ? Optional.empty()
+        : refused(
+            Reason.PAST_THE_END,
+            "must not pass the end of the game (%s). Maybe %s.".formatted(goal.label(), ended),
+            score);
+  }
+
+  private static Score oneLess(Score score, Side side) {
+    return side == Side.A ? Score.of(score.a() - 1, score.b()) : Score.of(score.a(), score.b() - 1);
   }
 
   private Optional<ScoreRefusal> stillOpen(Score score) {

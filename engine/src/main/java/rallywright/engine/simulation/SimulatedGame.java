@@ -10,6 +10,7 @@ import rallywright.engine.drill.DrillSide;
 import rallywright.engine.drill.SecondsPrior;
 import rallywright.engine.drill.Serving;
 import rallywright.engine.plan.PlannedGame;
+import rallywright.engine.score.BySide;
 import rallywright.engine.score.Ending;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.GameState;
@@ -29,6 +30,10 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
   private static final int MOST_RALLIES = 300;
 
   private static final double NOTED = 0.5;
+
+  /** Whole points are watched more closely than drills. */
+  private static final double NOTED_OF_POINTS = 0.9;
+
   private static final double ERRORS = 0.6;
 
   /** Keeps copies. */
@@ -50,6 +55,8 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
   public static SimulatedGame play(
       ClubTruth truth, Drill drill, PlannedGame game, GameFormat format, RandomGenerator random) {
     DrillForm.Scored scored = drill.scored().orElseThrow();
+    double noted = scored.serving() == Serving.FEED ? NOTED : NOTED_OF_POINTS;
+    TrueStages stages = TrueStages.of(truth.skills(), scored, game);
     List<Rally> rallies = new ArrayList<>();
     List<Double> seconds = new ArrayList<>();
     double clock = 0;
@@ -58,8 +65,15 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
       Side server = state.serve().side();
       Side winner = random.nextDouble() < truth.chanceOfA(drill, game, server) ? Side.A : Side.B;
       Rally rally = Rally.wonBy(winner);
-      if (random.nextDouble() < NOTED) {
-        rally = rally.withEnding(ending(loserRole(scored, game, server, winner), random));
+      if (random.nextDouble() < noted) {
+        rally =
+            rally.withEnding(
+                ending(
+                    stages.drawn(server, winner, random),
+                    new BySide<>(
+                        role(scored, game, server, Side.A), role(scored, game, server, Side.B)),
+                    winner,
+                    random));
       }
       clock += drawn(scored.seconds().between(), random);
       clock += drawn(scored.seconds().inPlay(), random);
@@ -84,23 +98,25 @@ public record SimulatedGame(List<Rally> rallies, List<Double> seconds, GameState
     return new SimulatedGame(rallies.subList(0, count), seconds.subList(0, count), state);
   }
 
-  private static DrillSide loserRole(
-      DrillForm.Scored scored, PlannedGame game, Side server, Side winner) {
-    Side loser = winner.opponent();
+  /** The task that a side had in a rally. */
+  private static DrillSide role(DrillForm.Scored scored, PlannedGame game, Side server, Side side) {
     DrillSide first = scored.layout().sides().a();
     boolean isFirst =
         scored.serving() != Serving.FEED
-            ? loser == server
-            : (loser == Side.A ? game.a() : game.b()).role() == first.role();
+            ? side == server
+            : (side == Side.A ? game.a() : game.b()).role() == first.role();
     return isFirst ? first : scored.layout().sides().b();
   }
 
-  private static Ending ending(DrillSide loser, RandomGenerator random) {
-    List<Ending.Stroke> strokes = List.copyOf(loser.strokes().stream().sorted().toList());
+  /** Missed with a stroke of the loser's task, or beaten by one of the winner's. */
+  private static Ending ending(
+      Optional<Ending.Stage> stage, BySide<DrillSide> tasks, Side winner, RandomGenerator random) {
     Ending.Manner manner =
         random.nextDouble() < ERRORS ? Ending.Manner.ERROR : Ending.Manner.BEATEN;
+    DrillSide striker = tasks.of(manner == Ending.Manner.ERROR ? winner.opponent() : winner);
+    List<Ending.Stroke> strokes = striker.strokes().stream().sorted().toList();
     Ending.Stroke stroke = strokes.get(random.nextInt(strokes.size()));
-    return new Ending(Optional.empty(), Optional.of(stroke), Optional.of(manner));
+    return new Ending(stage, Optional.of(stroke), Optional.of(manner));
   }
 
   private static double drawn(SecondsPrior time, RandomGenerator random) {

@@ -11,6 +11,7 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.drill.SkillWeights;
+import rallywright.engine.point.SkillProfile;
 import rallywright.engine.skill.SkillPrior;
 
 /**
@@ -99,6 +100,15 @@ public record TrueSkills(Map<PlayerId, Map<Skill, Double>> values) {
               .formatted(player, values.size()));
     }
     return skills.getOrDefault(skill, 0.0);
+  }
+
+  /** What players can do together: the mean of each skill. */
+  SkillProfile profile(List<PlayerId> players) {
+    Map<Skill, Double> means = new EnumMap<>(Skill.class);
+    for (Skill skill : Skill.values()) {
+      means.put(skill, players.stream().mapToDouble(each -> of(each, skill)).average().orElse(0));
+    }
+    return new SkillProfile(means);
   }
 
   double strength(List<PlayerId> players, SkillWeights weights) {

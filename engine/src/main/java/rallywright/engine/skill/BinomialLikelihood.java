@@ -22,10 +22,19 @@ record BinomialLikelihood(double hits, double misses) implements Likelihood {
 
   @Override
   public Curve at(double eta, double etaOther) {
-    double chance = Logistic.chance(eta);
-    double other = Logistic.chance(-eta);
+    // One exponential and one logarithm serve both chances: most of the time of a fit goes here.
+    double odds = Math.exp(-Math.abs(eta));
+    double likely = 1 / (1 + odds);
+    double unlikely = odds * likely;
+    double logLikely = -Math.log1p(odds);
+    double logUnlikely = logLikely - Math.abs(eta);
+    double chance = eta >= 0 ? likely : unlikely;
+    double other = eta >= 0 ? unlikely : likely;
     double balls = hits + misses;
-    double value = hits * Logistic.logChance(eta) + misses * Logistic.logChance(-eta);
+    double value =
+        eta >= 0
+            ? hits * logLikely + misses * logUnlikely
+            : hits * logUnlikely + misses * logLikely;
     return new Curve(value, hits * other - misses * chance, 0, -balls * chance * other, 0, 0);
   }
 }

@@ -21,34 +21,93 @@ final class BlockCholesky {
   private final EliminationPlan plan;
   private final BlockGraph graph;
   private final double[][] panels;
+  private final int eliminated;
+  private final Checkpoint checkpoint;
 
-  private BlockCholesky(EliminationPlan plan) {
+  private BlockCholesky(EliminationPlan plan, int kept, Checkpoint checkpoint) {
     this.plan = plan;
+    this.checkpoint = checkpoint;
     this.graph = plan.graph();
+    this.eliminated = graph.nodes() - kept;
     panels = new double[graph.nodes()][];
   }
 
   /** The factor, or empty when the matrix is not positive definite. */
   static Optional<BlockCholesky> of(BlockMatrix matrix, EliminationPlan plan) {
-    BlockCholesky factor = new BlockCholesky(plan);
+    return of(matrix, plan, 0);
+  }
+
+  /**
+   * The factor of all but the last nodes, or empty when their matrix is not positive definite. What
+   * is left for the last node, after the others are eliminated, is its {@link #remainder}.
+   *
+   * @param kept how many nodes at the end are not eliminated, 0 or 1
+   */
+  static Optional<BlockCholesky> of(BlockMatrix matrix, EliminationPlan plan, int kept) {
+    return of(matrix, plan, kept, Checkpoint.none());
+  }
+
+  /** The same, with a place at which a factor of the grown system may take up. */
+  static Optional<BlockCholesky> of(
+      BlockMatrix matrix, EliminationPlan plan, int kept, Checkpoint checkpoint) {
+    BlockCholesky factor = new BlockCholesky(plan, kept, checkpoint);
+    return factor.run(matrix, 0, new double[factor.graph.nodes()][])
+        ? Optional.of(factor)
+        : Optional.empty();
+  }
+
+  /**
+   * The factor of a system that is an earlier one with more nodes at its end, taken up at the
+   * earlier one's checkpoint: what stands before it is as it was.
+   *
+   * @param matrix of which only the rows from the checkpoint on are read
+   * @param checkpoint the next place, not before the earlier one
+   */
+  static Optional<BlockCholesky> resumed(
+      BlockMatrix matrix, EliminationPlan plan, BlockCholesky before, Checkpoint checkpoint) {
+    int from = before.checkpoint.node();
+    BlockCholesky factor = new BlockCholesky(plan, 1, checkpoint);
+    System.arraycopy(before.panels, 0, factor.panels, 0, from);
     double[][] updates = new double[factor.graph.nodes()][];
-    int[] position = new int[factor.graph.nodes()];
-    for (int node = 0; node < factor.graph.nodes(); node++) {
-      Front front = new Front(factor.graph.size(node), plan.width(node));
+    before.checkpoint.restore(updates);
+    return factor.run(matrix, from, updates) ? Optional.of(factor) : Optional.empty();
+  }
+
+  Checkpoint checkpoint() {
+    return checkpoint;
+  }
+
+  /** Eliminates from a node on; false if the matrix is not positive definite. */
+  private boolean run(BlockMatrix matrix, int from, double[][] updates) {
+    int[] position = new int[graph.nodes()];
+    for (int node = from; node < graph.nodes(); node++) {
+      if (node == checkpoint.node()) {
+        keepWaiting(node, updates);
+      }
+      Front front = new Front(graph.size(node), plan.width(node));
       plan.locate(node, position);
       matrix.copyRows(node, front.panel, front.size + front.width, position);
       for (int child : plan.children(node)) {
-        factor.receive(child, updates[child], front, position);
+        receive(child, updates[child], front, position);
         updates[child] = new double[0];
       }
-      if (!eliminate(front.panel, front.size, front.size + front.width)) {
-        return Optional.empty();
+      if (node < eliminated && !eliminate(front.panel, front.size, front.size + front.width)) {
+        return false;
       }
       subtractProducts(front.panel, front.size, front.update, front.width);
-      factor.panels[node] = front.panel;
+      panels[node] = front.panel;
       updates[node] = front.update;
     }
-    return Optional.of(factor);
+    return true;
+  }
+
+  private void keepWaiting(int place, double[][] updates) {
+    for (int node = 0; node < place; node++) {
+      int[] front = plan.front(node);
+      if (front.length > 0 && front[0] >= place) {
+        checkpoint.keep(node, updates[node]);
+      }
+    }
   }
 
   /** The dense front of one node: its own rows, and what it will hand to its parent. */
@@ -137,10 +196,31 @@ final class BlockCholesky {
     }
   }
 
-  /** log det of the factored matrix. */
+  /** The symmetric matrix left for the last node; empty where all were eliminated. */
+  double[][] remainder() {
+    if (eliminated == graph.nodes()) {
+      return new double[0][];
+    }
+    int size = graph.size(eliminated);
+    double[][] left = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      for (int j = i; j < size; j++) {
+        left[i][j] = panels[eliminated][i * size + j];
+        left[j][i] = left[i][j];
+      }
+    }
+    return left;
+  }
+
+  /** How many nodes were eliminated. */
+  int eliminated() {
+    return eliminated;
+  }
+
+  /** log det of the matrix of the eliminated nodes. */
   double logDet() {
     double sum = 0;
-    for (int node = 0; node < graph.nodes(); node++) {
+    for (int node = 0; node < eliminated; node++) {
       int all = graph.size(node) + plan.width(node);
       for (int c = 0; c < graph.size(node); c++) {
         sum += Math.log(panels[node][c * all + c]);
@@ -149,17 +229,28 @@ final class BlockCholesky {
     return 2 * sum;
   }
 
-  /** Solves (matrix) x = b; b is left as it is. */
+  /** Solves (matrix) x = b; b is left as it is. All nodes must be eliminated. */
   double[] solve(double[] b) {
     double[] x = b.clone();
+    forward(x);
+    backward(x);
+    return x;
+  }
+
+  /** First half of a solve, in place: what stands at kept nodes is then what is left for them. */
+  void forward(double[] x) {
     double[] front = new double[graph.latents()];
-    for (int node = 0; node < graph.nodes(); node++) {
+    for (int node = 0; node < eliminated; node++) {
       forward(node, x, front);
     }
-    for (int node = graph.nodes() - 1; node >= 0; node--) {
+  }
+
+  /** Second half of a solve, in place: what stands at kept nodes is their solution. */
+  void backward(double[] x) {
+    double[] front = new double[graph.latents()];
+    for (int node = eliminated - 1; node >= 0; node--) {
       backward(node, x, front);
     }
-    return x;
   }
 
   /**
@@ -173,7 +264,7 @@ final class BlockCholesky {
     for (int i = 0; i < b.length; i++) {
       touched[graph.nodeOf(i)] |= b[i] != 0;
     }
-    for (int node = 0; node < graph.nodes(); node++) {
+    for (int node = 0; node < eliminated; node++) {
       if (touched[node]) {
         forward(node, x, front);
         if (plan.front(node).length > 0) {

@@ -89,6 +89,18 @@ final class BlockMatrix {
     }
   }
 
+  /** A copy of the rows of a node. */
+  double[] rows(int node) {
+    return rows[node].clone();
+  }
+
+  /** Adds to the rows of a node. */
+  void addRows(int node, double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      rows[node][i] += values[i];
+    }
+  }
+
   /** The product with a vector over all latents. */
   double[] times(double[] x) {
     double[] product = new double[x.length];

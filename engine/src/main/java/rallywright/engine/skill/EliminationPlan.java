@@ -44,6 +44,29 @@ final class EliminationPlan {
     }
   }
 
+  /**
+   * Whether the nodes before one are those of an earlier plan, touching the same later ones. The
+   * last node of both is the border, whatever its number.
+   */
+  boolean continues(EliminationPlan earlier, int until) {
+    if (until > earlier.fronts.length - 1 || until > fronts.length - 1) {
+      return false;
+    }
+    for (int node = 0; node < until; node++) {
+      int[] mine = fronts[node];
+      int[] before = earlier.fronts[node];
+      boolean same = graph.size(node) == earlier.graph.size(node) && mine.length == before.length;
+      for (int i = 0; same && i < mine.length; i++) {
+        boolean border = before[i] == earlier.fronts.length - 1;
+        same = mine[i] == (border ? fronts.length - 1 : before[i]);
+      }
+      if (!same) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   BlockGraph graph() {
     return graph;
   }

@@ -19,7 +19,22 @@ final class EvidenceCheck {
         check.player(result.test().player(), result.week());
         number("skill", result.test().skill(), club.skills().skills());
         number("effect", result.test().difficulty(), club.effects().size());
+      } else if (piece instanceof Practice practice) {
+        check.practice(practice);
       }
+    }
+  }
+
+  private void practice(Practice practice) {
+    player(practice.player(), practice.week());
+    number("gain", practice.gain(), club.gains().size());
+    if (practice.load().skills() != club.skills().skills()) {
+      throw new IllegalArgumentException(
+          "The load names "
+              + practice.load().skills()
+              + " skills; the club has "
+              + club.skills().skills()
+              + ". Maybe a share of 0 was left out.");
     }
   }
 

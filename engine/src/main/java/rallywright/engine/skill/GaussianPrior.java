@@ -1,7 +1,7 @@
 package rallywright.engine.skill;
 
-/** A Gaussian prior over all latents, with a sparse precision (the inverse of its covariance). */
-final class GaussianPrior {
+/** A prior that is given by its sparse precision (the inverse of its covariance). */
+final class GaussianPrior implements Prior {
   private final double[] mean;
   private final BlockMatrix precision;
   private final double logDet;
@@ -17,12 +17,32 @@ final class GaussianPrior {
     this.logDet = logDet;
   }
 
-  double[] mean() {
+  @Override
+  public BlockGraph graph() {
+    return precision.graph();
+  }
+
+  @Override
+  public int[] owners() {
+    return new int[mean.length];
+  }
+
+  @Override
+  public double[] mean() {
     return mean.clone();
   }
 
-  BlockMatrix precision() {
-    return precision;
+  @Override
+  public void addPrecision(BlockMatrix matrix) {
+    matrix.addAll(precision);
+  }
+
+  @Override
+  public void addProduct(double[] vector, double[] product) {
+    double[] own = precision.times(vector);
+    for (int i = 0; i < own.length; i++) {
+      product[i] += own[i];
+    }
   }
 
   /** A prior whose log determinant is found by factoring it. */
@@ -34,8 +54,8 @@ final class GaussianPrior {
     return new GaussianPrior(mean, precision, logDet);
   }
 
-  /** log density at x without the term of 2π, and its gradient added to {@code gradient}. */
-  double logDensity(double[] x, double[] gradient) {
+  @Override
+  public double logDensity(double[] x, double[] gradient) {
     double[] away = new double[x.length];
     for (int i = 0; i < x.length; i++) {
       away[i] = x[i] - mean[i];

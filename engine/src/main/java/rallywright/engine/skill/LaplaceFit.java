@@ -1,7 +1,10 @@
 package rallywright.engine.skill;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The Gaussian approximation of a posterior at its mode: a Gaussian prior times sparse logistic
@@ -9,9 +12,11 @@ import java.util.Optional;
  *
  * <p>Method: Newton with the exact Hessian. Where that is not positive definite (a score without
  * its rallies can bend upward) the upward directions of the evidence are left out for the step. A
- * step is halved until the posterior rises enough (Armijo). At the end the exact Hessian H at the
- * mode gives covariances H⁻¹ and the log evidence by Laplace: log likelihood + log prior + (n/2)
- * log 2π − ½ log det H, where the 2π of the prior cancels.
+ * step is halved until the posterior rises enough (Armijo). Where evidence spans groups the Newton
+ * system is solved by conjugate gradients on top of the factor ({@link ConjugateGradient}), so that
+ * the mode is exact; spreads then come from the factor alone. At the end the Hessian H at the mode
+ * gives covariances H⁻¹ and the log evidence by Laplace: log likelihood + log prior + (n/2) log 2π
+ * − ½ log det H, where the 2π of the prior cancels.
  *
  * <p>Reference: Tierney and Kadane, Accurate approximations for posterior moments and marginal
  * densities, JASA 81 (1986).
@@ -19,6 +24,15 @@ import java.util.Optional;
 final class LaplaceFit {
   /** A step shorter than this, in posterior SDs along its direction, is lost in round-off. */
   private static final double SMALLEST_STEP = 1e-9;
+
+  /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
+  private static final double SMALL_STEP = 1e-3;
+
+  /** A move, in logits, that changes the information of a rally by a few hundredths at most. */
+  private static final double NOTICEABLE = 0.05;
+
+  /** In an update the slope may fall more slowly before anything is factored anew. */
+  private static final double QUICK_ENOUGH = 0.5;
 
   /** Beyond this many steps something is wrong with the evidence; ten are usual. */
   private static final int MOST_STEPS = 200;
@@ -35,79 +49,165 @@ final class LaplaceFit {
   /** A slope below this share of the one before is quick progress: keep the factor. */
   private static final double QUICK = 0.04;
 
-  private final GaussianPrior prior;
-  private final List<Term> terms;
-  private final EliminationPlan plan;
-  private final BlockGraph graph;
+  /**
+   * A pull on one player, in rallies: times the variance of a skill (at most about 0.3) the most
+   * that it can move one of the player's skills, here less than 0.01 logits.
+   */
+  private static final double SLIGHT_PULL = 0.03;
 
-  private double[] mode;
+  private static final int MOST_TURNS = 20;
+
+  private final Assembly assembly;
+  private final BlockCholesky[] kept;
+  private final Outside outside;
+
+  private Point mode;
+  private Point factoredAt;
   private double logPosterior;
-  private double[] gradient;
-  private BlockCholesky factor;
+  private Point gradient;
+  private Curvature curvature;
   private double slopeBefore = Double.POSITIVE_INFINITY;
+  private Summary @Nullable [] summaries;
 
-  private LaplaceFit(GaussianPrior prior, List<Term> terms, double[] start) {
-    this.prior = prior;
-    this.terms = List.copyOf(terms);
-    graph = prior.precision().graph().copy();
-    for (Term term : terms) {
-      graph.connectAll(term.latents());
-    }
-    plan = new EliminationPlan(graph);
-    mode = start.clone();
-    gradient = new double[start.length];
-    logPosterior = logPosterior(mode, gradient);
-    factor = factorAtMode();
+  private LaplaceFit(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
+    this.assembly = assembly;
+    this.kept = kept;
+    this.outside = outside;
+    mode = start;
+    factoredAt = start;
+    gradient = Point.zeroFor(assembly, mode);
+    logPosterior = assembly.logPosterior(mode, gradient);
+    curvature = factored();
   }
 
-  /** The fit, sought from the prior mean. */
-  static LaplaceFit of(GaussianPrior prior, List<Term> terms) {
+  private LaplaceFit(LaplaceFit fit, Assembly assembly, Point mode) {
+    this.assembly = assembly;
+    this.mode = mode;
+    factoredAt = fit.factoredAt;
+    kept = fit.kept;
+    outside = fit.outside;
+    curvature = fit.curvature;
+    gradient = Point.zeroFor(assembly, mode);
+    logPosterior = assembly.logPosterior(mode, gradient);
+  }
+
+  /** The fit of one group without a border, sought from the prior mean. */
+  static LaplaceFit of(Prior prior, List<Term> terms) {
     return from(prior.mean(), prior, terms);
   }
 
-  /** The fit, sought from {@code start}, such as the mode of yesterday. */
-  static LaplaceFit from(double[] start, GaussianPrior prior, List<Term> terms) {
-    LaplaceFit fit = new LaplaceFit(prior, terms, start);
+  /** The fit of one group without a border, sought from {@code start}. */
+  static LaplaceFit from(double[] start, Prior prior, List<Term> terms) {
+    Assembly assembly =
+        Assembly.of(List.of(new Part(prior, terms, List.of(), 0)), Border.none(), List.of());
+    Point point = new Point(new double[][] {start.clone()}, new double[0]);
+    return from(assembly, point, new BlockCholesky[1], Outside.none(List.of()));
+  }
+
+  /**
+   * The fit of a system.
+   *
+   * @param start where to begin, such as the mode of yesterday
+   * @param kept the factors of resting groups, and of others those that may be taken up
+   * @param outside how far groups know each other's share of the evidence between them
+   */
+  static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
+    LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
+    double enough =
+        fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
-      if (fit.advance() < SMALLEST_STEP) {
-        fit.factor = fit.factorAtMode();
+      if (fit.advance() < enough) {
+        fit.refresh();
         return fit;
       }
     }
     throw new IllegalStateException("No mode found in " + MOST_STEPS + " steps.");
   }
 
+  /**
+   * The same mode with spreads for what groups now know of each other's share. It takes the room of
+   * this fit, which cannot be used afterwards.
+   */
+  LaplaceFit withOutside(Outside other) {
+    curvature.release();
+    return new LaplaceFit(assembly, mode, kept, other);
+  }
+
   /** One Newton step; returns its length in posterior SDs along its direction. */
   private double advance() {
-    double[] direction = factor.solve(gradient);
-    if (!(dot(direction, gradient) < QUICK * slopeBefore)) {
-      factor = factorAtMode();
-      direction = factor.solve(gradient);
+    Point direction = direction();
+    double quick = isUpdate() ? QUICK_ENOUGH : QUICK;
+    if (!(direction.dot(gradient) < quick * slopeBefore)) {
+      curvature.release();
+      curvature = factored();
+      direction = direction();
     }
-    double slope = dot(direction, gradient);
+    double slope = direction.dot(gradient);
     double scale = stepLength(direction, slope);
-    mode = along(direction, scale);
-    gradient = new double[mode.length];
-    logPosterior = logPosterior(mode, gradient);
+    mode = mode.plus(scale, direction);
+    gradient = Point.zeroFor(assembly, mode);
+    logPosterior = assembly.logPosterior(mode, gradient);
     slopeBefore = slope;
     return scale * Math.sqrt(Math.max(0, slope));
   }
 
-  private static double dot(double[] x, double[] y) {
-    double sum = 0;
-    for (int i = 0; i < x.length; i++) {
-      sum += x[i] * y[i];
+  /** Factors at the mode; in an update only those groups that moved noticeably. */
+  private void refresh() {
+    if (!isUpdate()) {
+      curvature.release();
+      curvature = factored();
+      return;
     }
-    return sum;
+    boolean[] moved = new boolean[assembly.parts()];
+    boolean any = false;
+    BlockCholesky[] earlier = kept.clone();
+    for (int part = 0; part < moved.length; part++) {
+      moved[part] = !assembly.rests(part) && farthest(part, mode.own(part).length) > NOTICEABLE;
+      any |= moved[part];
+      if (moved[part] && farthest(part, before(part)) > NOTICEABLE) {
+        earlier[part] = null;
+      }
+    }
+    if (any) {
+      curvature = curvature.refreshed(mode, moved, earlier, outside);
+    }
   }
 
-  private double stepLength(double[] direction, double slope) {
+  /** The latents of a group before the place at which its factor was taken up. */
+  private int before(int part) {
+    BlockCholesky earlier = kept[part];
+    return earlier == null || !earlier.checkpoint().isSet()
+        ? 0
+        : earlier.plan().graph().start(earlier.checkpoint().node());
+  }
+
+  /** Whether something of an earlier fit is taken over. */
+  private boolean isUpdate() {
+    return Arrays.stream(kept).anyMatch(Objects::nonNull);
+  }
+
+  private double farthest(int part, int until) {
+    double farthest = 0;
+    for (int i = 0; i < until; i++) {
+      farthest = Math.max(farthest, Math.abs(mode.own(part)[i] - factoredAt.own(part)[i]));
+    }
+    return farthest;
+  }
+
+  /** In an update the factor alone does: what guests add is small, and the slope is exact. */
+  private Point direction() {
+    return assembly.cross().isEmpty() || isUpdate()
+        ? curvature.solve(gradient)
+        : ConjugateGradient.solve(curvature, gradient);
+  }
+
+  private double stepLength(Point direction, double slope) {
     if (slope < ROUND_OFF * (1 + Math.abs(logPosterior))) {
       return 1;
     }
     double scale = 1;
-    double[] ignored = new double[mode.length];
-    while (!(logPosterior(along(direction, scale), ignored)
+    Point ignored = Point.zeroFor(assembly, mode);
+    while (!(assembly.logPosterior(mode.plus(scale, direction), ignored)
         >= logPosterior + ARMIJO * scale * slope)) {
       scale /= 2;
       if (scale < SHORTEST_SCALE) {
@@ -117,61 +217,161 @@ final class LaplaceFit {
     return scale;
   }
 
-  private double[] along(double[] direction, double scale) {
-    double[] x = mode.clone();
-    for (int i = 0; i < x.length; i++) {
-      x[i] += scale * direction[i];
-    }
-    return x;
+  private Curvature factored() {
+    factoredAt = mode;
+    return Curvature.of(assembly, mode, kept, outside);
   }
 
-  /** Log posterior without the 2π of the prior; the gradient is added to {@code into}. */
-  private double logPosterior(double[] x, double[] into) {
-    double value = prior.logDensity(x, into);
-    for (Term term : terms) {
-      Likelihood.Curve curve = term.at(x);
-      value += curve.value();
-      term.addGradient(curve, into);
-    }
-    return value;
-  }
-
-  private BlockCholesky factorAtMode() {
-    Optional<BlockCholesky> exact = BlockCholesky.of(precision(Term.Bend.EXACT), plan);
-    return exact
-        .or(() -> BlockCholesky.of(precision(Term.Bend.GUARDED), plan))
-        .orElseThrow(() -> new IllegalStateException("The prior must have a density."));
-  }
-
-  private BlockMatrix precision(Term.Bend bend) {
-    BlockMatrix matrix = new BlockMatrix(graph);
-    matrix.addAll(prior.precision());
-    for (Term term : terms) {
-      term.addPrecision(term.at(mode), bend, matrix);
-    }
-    return matrix;
-  }
-
+  /** The mode of the only group. */
   double[] mode() {
-    return mode.clone();
+    return mode.own(0).clone();
   }
 
-  /** The factor of H, the negative Hessian of the log posterior at the mode. */
+  /** The mode; resting groups stand where they came to rest. */
+  Point point() {
+    return mode;
+  }
+
+  Assembly assembly() {
+    return assembly;
+  }
+
+  Curvature curvature() {
+    return curvature;
+  }
+
+  Outside outside() {
+    return outside;
+  }
+
+  /** The factor of H of the only group. */
   BlockCholesky factor() {
-    return factor;
+    return curvature.factor(0);
   }
 
-  List<Term> terms() {
-    return terms;
+  /** The mode of a group and of the border; a resting group follows the border. */
+  double[] settled(int part) {
+    double[] local = mode.local(part);
+    if (assembly.rests(part)) {
+      double[] follow = new double[local.length];
+      double[] at = assembly.resting(part).at();
+      int own = local.length - at.length;
+      for (int i = 0; i < at.length; i++) {
+        follow[own + i] = local[own + i] - at[i];
+      }
+      curvature.factor(part).backward(follow);
+      for (int i = 0; i < own; i++) {
+        local[i] += follow[i];
+      }
+    }
+    return local;
   }
 
-  /** Log likelihood at the mode, without binomial coefficients. */
+  /** The pull of evidence that spans groups at a point. */
+  private Point guestPull(Point x) {
+    Point pull = Point.zeroLike(x);
+    for (CrossTerm term : assembly.cross()) {
+      term.addGradient(term.at(x), pull);
+    }
+    return pull;
+  }
+
+  /** What each group says about the border, so that it may rest. */
+  synchronized Summary[] summaries() {
+    if (summaries == null) {
+      summaries = new Summary[assembly.parts()];
+      for (int part = 0; part < summaries.length; part++) {
+        summaries[part] =
+            assembly.rests(part)
+                ? assembly.resting(part)
+                : summary(part, mode.border(), mode.own(part));
+      }
+    }
+    return summaries.clone();
+  }
+
+  private Summary summary(int part, double[] border, double[] own) {
+    double[] local = Arrays.copyOf(own, own.length + border.length);
+    System.arraycopy(border, 0, local, own.length, border.length);
+    double[] slope = new double[local.length];
+    double value = assembly.part(part).logPosterior(local, slope);
+    return new Summary(
+        border.clone(),
+        value,
+        Arrays.copyOfRange(slope, own.length, slope.length),
+        assembly.rests(part)
+            ? assembly.resting(part).remainder()
+            : curvature.factor(part).remainder(),
+        Arrays.copyOf(slope, own.length));
+  }
+
+  /**
+   * The same fit after groups have yielded to what guests now say of them, also those at rest, in
+   * turns until no pull is left that is more than {@link #SLIGHT_PULL}; the border stays.
+   */
+  LaplaceFit yielded() {
+    Summary[] resting = new Summary[assembly.parts()];
+    Summary[] present = summaries();
+    double[][] own = new double[assembly.parts()][];
+    for (int part = 0; part < own.length; part++) {
+      own[part] = mode.own(part);
+    }
+    boolean moved = !assembly.cross().isEmpty();
+    for (int turn = 0; turn < MOST_TURNS && moved; turn++) {
+      Point pull = guestPull(new Point(own, mode.border()));
+      moved =
+          IntStream.range(0, own.length)
+                  .parallel()
+                  .filter(part -> yields(part, pull, own, present))
+                  .count()
+              > 0;
+    }
+    for (int part = 0; part < own.length; part++) {
+      if (assembly.rests(part)) {
+        resting[part] = present[part];
+      }
+    }
+    return new LaplaceFit(this, assembly.withResting(resting), new Point(own, mode.border()));
+  }
+
+  /** One step of a group, if the pull on it is not slight. */
+  private boolean yields(int part, Point pull, double[][] own, Summary[] present) {
+    double[] slope = sum(pull.own(part), present[part].ownSlope());
+    if (assembly.part(part).largestPull(slope) <= SLIGHT_PULL) {
+      return false;
+    }
+    own[part] = stepped(part, own[part], slope);
+    present[part] = summary(part, present[part].at(), own[part]);
+    return true;
+  }
+
+  private static double[] sum(double[] x, double[] y) {
+    double[] sum = x.clone();
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] += y[i];
+    }
+    return sum;
+  }
+
+  private double[] stepped(int part, double[] own, double[] slope) {
+    double[] step = Arrays.copyOf(slope, own.length + mode.border().length);
+    curvature.factor(part).forward(step);
+    Arrays.fill(step, own.length, step.length, 0);
+    curvature.factor(part).backward(step);
+    return sum(own, Arrays.copyOf(step, own.length));
+  }
+
+  /** Log likelihood at the mode of the only group, without binomial coefficients. */
   double logLikelihood() {
-    return terms.stream().mapToDouble(term -> term.at(mode).value()).sum();
+    return assembly.part(0).logLikelihood(mode.own(0));
   }
 
   /** Log marginal likelihood by Laplace, without binomial coefficients. */
   double logEvidence() {
-    return logPosterior - factor.logDet() / 2;
+    double logDet = curvature.border().logDet();
+    for (int part = 0; part < assembly.parts(); part++) {
+      logDet += curvature.factor(part).logDet();
+    }
+    return logPosterior - logDet / 2;
   }
 }

@@ -5,18 +5,19 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Where each skill of each player in each week, and each learned effect, stands among the latents,
- * in the order of elimination.
+ * Where each skill of each player of a group in each week stands among the latents of that group,
+ * in the order of elimination, with what all groups share at the end.
  *
- * <p>A player has a node (a block of all skills) in each week with evidence and each week that is
- * asked for. First come the nodes that touch nobody else (no game: the player's own chain), then
- * those with games by week, last the effects that all share. So a front never holds more than about
- * one node of each player of a group.
+ * <p>A player has a node (a block of all skills) in the first week, in each week with evidence and
+ * in each week that is asked for; what lies between follows exactly. First come the nodes that
+ * touch nobody else (no game: the player's own chain), then those with games by week, last the
+ * border. So a front never holds more than about one node of each player of a group.
  */
 final class Layout {
   private record Node(int player, int week, boolean hasGame) {}
@@ -26,120 +27,245 @@ final class Layout {
           .thenComparingInt(node -> node.hasGame ? node.week : node.player)
           .thenComparingInt(node -> node.hasGame ? node.player : node.week);
 
-  private final Club club;
-  private final List<TreeMap<Integer, Integer>> nodes = new ArrayList<>();
-  private final int[] effectLatents;
-  private final BlockGraph graph;
+  /** An update rarely reaches further back. */
+  private static final int LATE_WEEKS = 4;
 
-  private Layout(Club club, List<Node> ordered) {
+  private final Club club;
+  private final Border border;
+  private final List<Integer> players;
+  private final Map<Integer, TreeMap<Integer, Integer>> nodes = new TreeMap<>();
+  private final BlockGraph graph;
+  private final Drift drift;
+  private final int lateNode;
+
+  private Layout(Club club, Border border, List<Integer> players, Pieces pieces) {
     this.club = club;
-    club.entrants().forEach(entrant -> nodes.add(new TreeMap<>()));
+    this.border = border;
+    this.players = List.copyOf(players);
+    this.drift = pieces.drift;
+    List<Node> ordered = pieces.ordered();
+    players.forEach(player -> nodes.put(player, new TreeMap<>()));
     for (int i = 0; i < ordered.size(); i++) {
-      nodes.get(ordered.get(i).player).put(ordered.get(i).week, i);
+      chain(ordered.get(i).player).put(ordered.get(i).week, i);
     }
-    int learned = (int) club.effects().stream().filter(SharedEffect::isLearned).count();
-    int[] sizes = new int[ordered.size() + (learned > 0 ? 1 : 0)];
+    int[] sizes = new int[ordered.size() + (border.size() > 0 ? 1 : 0)];
     Arrays.fill(sizes, club.skills().skills());
-    if (learned > 0) {
-      sizes[ordered.size()] = learned;
+    if (border.size() > 0) {
+      sizes[ordered.size()] = border.size();
     }
     graph = new BlockGraph(sizes);
-    effectLatents = new int[club.effects().size()];
-    int next = graph.latents() - learned;
-    for (int effect = 0; effect < effectLatents.length; effect++) {
-      effectLatents[effect] = club.effects().get(effect).isLearned() ? next++ : -1;
-    }
-    nodes.forEach(Layout.this::connectChain);
+    players.forEach(this::connectChain);
+    lateNode = lateNode(ordered);
   }
 
-  /** Nodes for all evidence and, from their first week on, for all players in the asked weeks. */
-  static Layout of(Club club, List<? extends Evidence> evidence, Set<Integer> weeks) {
-    List<Set<Integer>> asked = new ArrayList<>();
-    List<Set<Integer>> games = new ArrayList<>();
-    for (Entrant entrant : club.entrants()) {
-      Set<Integer> own = new HashSet<>(weeks);
-      own.removeIf(week -> week < entrant.firstWeek());
-      if (own.isEmpty()) {
-        own.add(entrant.firstWeek());
-      }
-      asked.add(own);
-      games.add(new HashSet<>());
+  /**
+   * The first node with a game of a week, about {@link #LATE_WEEKS} weeks of nodes from the end.
+   */
+  private int lateNode(List<Node> ordered) {
+    int node = ordered.size() - LATE_WEEKS * players.size();
+    while (node > 0 && ordered.get(node - 1).hasGame && sameWeek(ordered, node)) {
+      node--;
     }
-    for (Evidence piece : evidence) {
+    return node > 0 && ordered.get(node).hasGame ? node : 0;
+  }
+
+  private static boolean sameWeek(List<Node> ordered, int node) {
+    return ordered.get(node - 1).week == ordered.get(node).week;
+  }
+
+  /** Which weeks of which players need a node. */
+  private static final class Pieces {
+    private final Map<Integer, Set<Integer>> asked = new TreeMap<>();
+    private final Map<Integer, Set<Integer>> games = new TreeMap<>();
+    private final Drift drift;
+
+    private Pieces(Drift drift) {
+      this.drift = drift;
+    }
+
+    private void add(Evidence piece) {
       if (piece instanceof Game game) {
-        game.sides().a().forEach(player -> games.get(player).add(game.week()));
-        game.sides().b().forEach(player -> games.get(player).add(game.week()));
+        game.sides().a().forEach(player -> add(games, player, game.week()));
+        game.sides().b().forEach(player -> add(games, player, game.week()));
       } else if (piece instanceof YardstickResult result) {
-        asked.get(result.test().player()).add(result.week());
+        add(asked, result.test().player(), result.week());
       }
     }
-    List<Node> ordered = new ArrayList<>();
-    for (int player = 0; player < asked.size(); player++) {
-      asked.get(player).addAll(games.get(player));
-      for (int week : asked.get(player)) {
-        ordered.add(new Node(player, week, games.get(player).contains(week)));
+
+    /** Players of other groups, who may be guests in a game, have no node here. */
+    private static void add(Map<Integer, Set<Integer>> weeks, int player, int week) {
+      Set<Integer> own = weeks.get(player);
+      if (own != null) {
+        own.add(week);
       }
     }
-    ordered.sort(ORDER);
-    return new Layout(club, ordered);
+
+    private List<Node> ordered() {
+      List<Node> ordered = new ArrayList<>();
+      asked.forEach(
+          (player, own) -> {
+            Set<Integer> played = games.getOrDefault(player, Set.of());
+            own.addAll(played);
+            own.forEach(week -> ordered.add(new Node(player, week, played.contains(week))));
+          });
+      ordered.sort(ORDER);
+      return ordered;
+    }
   }
 
-  private void connectChain(NavigableMap<Integer, Integer> chain) {
+  /** Nodes for the evidence and, from their first week on, for all players in the asked weeks. */
+  static Layout of(GroupRecord group, Border border) {
+    Club club = group.club();
+    Pieces pieces = new Pieces(Drift.of(club, group.evidence()));
+    for (int player : group.players()) {
+      int first = club.entrants().get(player).firstWeek();
+      Set<Integer> own = new HashSet<>(group.weeks());
+      own.removeIf(week -> week < first);
+      own.add(first);
+      pieces.asked.put(player, own);
+      pieces.games.put(player, new HashSet<>());
+    }
+    group.evidence().forEach(pieces::add);
+    return new Layout(club, border, group.players(), pieces);
+  }
+
+  /** Steps tie a node to the next, and practice ties both to the gains. */
+  private void connectChain(int player) {
     int before = -1;
-    for (int node : chain.values()) {
+    int weekBefore = club.entrants().get(player).firstWeek();
+    for (Map.Entry<Integer, Integer> entry : chain(player).entrySet()) {
+      int node = entry.getValue();
       if (before >= 0) {
         graph.connect(before, node);
       }
+      boolean learned =
+          drift.between(player, weekBefore, entry.getKey()).keySet().stream()
+              .anyMatch(gain -> border.gain(gain) >= 0);
+      if (learned) {
+        graph.connect(node, graph.nodes() - 1);
+        if (before >= 0) {
+          graph.connect(before, graph.nodes() - 1);
+        }
+      }
       before = node;
+      weekBefore = entry.getKey();
     }
+  }
+
+  Club club() {
+    return club;
+  }
+
+  Border border() {
+    return border;
+  }
+
+  List<Integer> players() {
+    return players;
   }
 
   BlockGraph graph() {
     return graph;
   }
 
+  /** The first node of the late weeks, or 0 in a short history. */
+  int lateNode() {
+    return lateNode;
+  }
+
+  /** How many latents are the group's own; those of the border follow. */
+  int own() {
+    return graph.latents() - border.size();
+  }
+
   /** The nodes of a player by week. */
   NavigableMap<Integer, Integer> chain(int player) {
-    return nodes.get(player);
-  }
-
-  /** The latent of an effect, or −1 where its value is known. */
-  int effectLatent(int effect) {
-    return effectLatents[effect];
-  }
-
-  /** The latest node of the player that is not after the week. */
-  int nodeAt(SkillSum.Key key) {
-    NavigableMap<Integer, Integer> chain = nodes.get(key.player());
-    Integer exact = chain.get(key.week());
-    if (exact != null) {
-      return exact;
+    TreeMap<Integer, Integer> chain = nodes.get(player);
+    if (chain == null) {
+      throw new IllegalArgumentException("Player " + player + " is not of this group.");
     }
-    if (key.week() < chain.lastKey()) {
+    return chain;
+  }
+
+  /** The player of whose chain a latent is part. */
+  Entrant entrantOf(int latent) {
+    int node = graph.nodeOf(latent);
+    for (int player : players) {
+      if (chain(player).containsValue(node)) {
+        return club.entrants().get(player);
+      }
+    }
+    throw new IllegalArgumentException("The latent " + latent + " is of no player.");
+  }
+
+  /** The latent of a gain, or −1 where its value is known. */
+  int gainLatent(int gain) {
+    return border.gain(gain) < 0 ? -1 : own() + border.gain(gain);
+  }
+
+  Drift drift() {
+    return drift;
+  }
+
+  /** Where the week of a skill lies on the chain of its player. */
+  Place place(SkillSum.Key key) {
+    NavigableMap<Integer, Integer> chain = chain(key.player());
+    Map.Entry<Integer, Integer> before = chain.floorEntry(key.week());
+    if (before == null) {
       throw new IllegalArgumentException(
           "Week "
               + key.week()
-              + " of player "
+              + " lies before the first week ("
+              + chain.firstKey()
+              + ") of player "
               + key.player()
-              + " was not asked for; there are "
-              + chain.keySet()
-              + ". Maybe add the week when the model is fitted.");
+              + ". Maybe the player joined earlier.");
     }
-    return chain.lastEntry().getValue();
+    Map.Entry<Integer, Integer> after = chain.higherEntry(key.week());
+    if (before.getKey() == key.week()) {
+      return Place.at(before.getValue(), key.week());
+    }
+    return after == null
+        ? Place.afterLast(before.getValue(), before.getKey(), key.week())
+        : new Place(
+            before.getValue(), before.getKey(), after.getValue(), after.getKey(), key.week());
   }
 
-  /** The sum as a row over the latents; known effects go into the offset. */
-  SparseRow row(SkillSum sum) {
-    SparseRow row = new SparseRow();
-    sum.forEachSkill((key, weight) -> row.plus(graph.start(nodeAt(key)) + key.skill(), weight));
-    sum.forEachEffect(
-        (effect, weight) -> {
-          if (effectLatents[effect] < 0) {
-            row.plusOffset(weight * club.effects().get(effect).mean());
-          } else {
-            row.plus(effectLatents[effect], weight);
-          }
-        });
-    return row;
+  /** Adds a weighted skill of a player of this group; see {@link Place#freeWeeksWith}. */
+  void addSkill(SparseRow row, SkillSum.Key key, double weight) {
+    Place place = place(key);
+    double share = place.share();
+    row.plus(graph.start(place.before()) + key.skill(), weight * (1 - share));
+    if (place.isBetween()) {
+      row.plus(graph.start(place.after()) + key.skill(), weight * share);
+    }
+    addDrift(row, key, place.weekBefore(), key.week(), weight);
+    if (place.isBetween()) {
+      addDrift(row, key, place.weekBefore(), place.weekAfter(), -weight * share);
+    }
+  }
+
+  private void addDrift(SparseRow row, SkillSum.Key key, int from, int until, double weight) {
+    drift
+        .between(key.player(), from, until)
+        .forEach((gain, minutes) -> addGain(row, gain, weight * minutes[key.skill()]));
+  }
+
+  /** Adds a weighted gain; a known one goes into the offset. */
+  void addGain(SparseRow row, int gain, double weight) {
+    addShared(row, border.gain(gain), club.gains().get(gain), weight);
+  }
+
+  /** Adds a weighted effect; a known one goes into the offset. */
+  void addEffect(SparseRow row, int effect, double weight) {
+    addShared(row, border.effect(effect), club.effects().get(effect), weight);
+  }
+
+  private void addShared(SparseRow row, int number, SharedEffect shared, double weight) {
+    if (number < 0) {
+      row.plusOffset(weight * shared.mean());
+    } else {
+      row.plus(own() + number, weight);
+    }
   }
 }

@@ -4,7 +4,7 @@ package rallywright.engine.skill;
  * The log-likelihood of one piece of evidence as a function of its one or two predictors η (logits
  * of rally chances), without binomial coefficients.
  */
-sealed interface Likelihood permits BinomialLikelihood, ServeLikelihood, ChainLikelihood {
+interface Likelihood {
   /** One or two. */
   int predictors();
 

@@ -2,6 +2,8 @@ package rallywright.engine.skill;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * What is believed after the evidence: for every skill of every player in every week, and for every
@@ -14,18 +16,45 @@ import java.util.List;
 public final class Posterior {
   private final Club club;
   private final SkillPrior prior;
-  private final Layout layout;
+  private final ClubSystem system;
   private final LaplaceFit fit;
   private final Moments moments;
-  private final double[] mode;
 
-  Posterior(Club club, SkillPrior prior, Layout layout, LaplaceFit fit) {
-    this.club = club;
+  Posterior(SkillPrior prior, ClubSystem system, LaplaceFit fit, Moments moments) {
+    this.club = system.club();
     this.prior = prior;
-    this.layout = layout;
+    this.system = system;
     this.fit = fit;
-    this.moments = Moments.of(fit);
-    this.mode = fit.mode();
+    this.moments = moments;
+  }
+
+  /** Whether a club is this one, perhaps with more players, under the same prior. */
+  boolean canGrowInto(Club grown, SkillPrior samePrior) {
+    return prior.equals(samePrior)
+        && club.skills().equals(grown.skills())
+        && club.effects().equals(grown.effects())
+        && club.gains().equals(grown.gains())
+        && club.entrants().size() <= grown.entrants().size();
+  }
+
+  ClubSystem system() {
+    return system;
+  }
+
+  LaplaceFit fit() {
+    return fit;
+  }
+
+  Moments moments() {
+    return moments;
+  }
+
+  private int groupOf(SkillSum.Key key) {
+    return system.partition().of(key.player());
+  }
+
+  private Place place(SkillSum.Key key) {
+    return system.group(groupOf(key)).layout().place(key);
   }
 
   /**
@@ -35,9 +64,15 @@ public final class Posterior {
    * @return mean and SD in logits
    */
   public Estimate skill(SkillSum.Key key) {
-    int latent = layout.graph().start(layout.nodeAt(key)) + key.skill();
-    double variance = moments.variance(latent) + wander(key, key);
-    return new Estimate(moments.mean()[latent], Math.sqrt(variance));
+    int group = groupOf(key);
+    Layout layout = system.group(group).layout();
+    Place place = layout.place(key);
+    if (place.weekBefore() < key.week()) {
+      return of(SkillSum.skill(key));
+    }
+    int latent = layout.graph().start(place.before()) + key.skill();
+    return new Estimate(
+        moments.mean(group)[latent], Math.sqrt(moments.spread(group).variance(latent)));
   }
 
   /**
@@ -47,10 +82,35 @@ public final class Posterior {
    * @return mean and SD in logits; SD 0 where it is known
    */
   public Estimate effect(int effect) {
-    int latent = layout.effectLatent(effect);
-    return latent < 0
-        ? new Estimate(club.effects().get(effect).mean(), 0)
-        : new Estimate(moments.mean()[latent], Math.sqrt(moments.variance(latent)));
+    return shared(system.border().effect(effect), club.effects().get(effect));
+  }
+
+  /**
+   * What an effective minute of a drill brings: how much faster the skills of those rose who did
+   * more of it. An observation; it does not show the cause.
+   *
+   * @param gain number of the drill's gain
+   * @return mean and SD in logits a minute; SD 0 where it is known
+   */
+  public Estimate gain(int gain) {
+    return shared(system.border().gain(gain), club.gains().get(gain));
+  }
+
+  /**
+   * What was believed of a gain before any score.
+   *
+   * @param gain number of the drill's gain
+   * @return prior mean and SD in logits a minute
+   */
+  public Estimate gainBefore(int gain) {
+    SharedEffect believed = club.gains().get(gain);
+    return new Estimate(believed.mean(), believed.sd());
+  }
+
+  private Estimate shared(int number, SharedEffect believed) {
+    return number < 0
+        ? new Estimate(believed.mean(), 0)
+        : new Estimate(moments.borderMean(number), Math.sqrt(moments.borderVariance(number)));
   }
 
   /**
@@ -60,8 +120,7 @@ public final class Posterior {
    * @return mode and SD in logits
    */
   public Estimate skillMode(SkillSum.Key key) {
-    int latent = layout.graph().start(layout.nodeAt(key)) + key.skill();
-    return new Estimate(mode[latent], skill(key).sd());
+    return mode(SkillSum.skill(key));
   }
 
   /**
@@ -71,10 +130,10 @@ public final class Posterior {
    * @return mode and SD in logits; SD 0 where it is known
    */
   public Estimate effectMode(int effect) {
-    int latent = layout.effectLatent(effect);
-    return latent < 0
+    int number = system.border().effect(effect);
+    return number < 0
         ? effect(effect)
-        : new Estimate(mode[latent], Math.sqrt(moments.variance(latent)));
+        : new Estimate(fit.point().border()[number], Math.sqrt(moments.borderVariance(number)));
   }
 
   /**
@@ -84,7 +143,7 @@ public final class Posterior {
    * @return mode and SD in logits
    */
   public Estimate mode(SkillSum sum) {
-    return new Estimate(layout.row(sum).dot(mode), Math.sqrt(variance(sum)));
+    return new Estimate(dot(sum, fit::settled), Math.sqrt(variance(sum)));
   }
 
   /**
@@ -94,7 +153,7 @@ public final class Posterior {
    * @return mean and SD in logits
    */
   public Estimate of(SkillSum sum) {
-    return new Estimate(layout.row(sum).dot(moments.mean()), Math.sqrt(variance(sum)));
+    return new Estimate(dot(sum, moments::mean), Math.sqrt(variance(sum)));
   }
 
   /**
@@ -105,24 +164,46 @@ public final class Posterior {
    * @return covariance in logits squared
    */
   public double covariance(SkillSum sum, SkillSum other) {
-    return dot(half(sum), half(other)) + wander(sum, other);
+    return half(sum).dot(half(other)) + wander(sum, other);
+  }
+
+  /**
+   * Two sums together, such as one skill of one player in two weeks.
+   *
+   * @param first one
+   * @param second another
+   * @return their means, SDs and covariance
+   */
+  public JointEstimate joint(SkillSum first, SkillSum second) {
+    return new JointEstimate(of(first), of(second), covariance(first, second));
   }
 
   private double variance(SkillSum sum) {
-    double[] half = half(sum);
-    return dot(half, half) + wander(sum, sum);
+    HalfSolve half = half(sum);
+    return half.dot(half) + wander(sum, sum);
   }
 
-  private double[] half(SkillSum sum) {
-    return fit.factor().half(layout.row(sum).dense(layout.graph().latents()));
+  private HalfSolve half(SkillSum sum) {
+    return HalfSolve.of(system.rows(sum), fit.curvature());
   }
 
-  private static double dot(double[] x, double[] y) {
-    double sum = 0;
-    for (int i = 0; i < x.length; i++) {
-      sum += x[i] * y[i];
+  private double dot(SkillSum sum, IntFunction<double[]> values) {
+    double total = 0;
+    for (Map.Entry<Integer, SparseRow> row : system.rows(sum).entrySet()) {
+      total += row.getValue().dot(values.apply(row.getKey()));
     }
-    return sum;
+    return total;
+  }
+
+  /**
+   * By how much a skill rose.
+   *
+   * @param key the skill in the later week
+   * @param since the earlier week
+   * @return later minus earlier, mean and SD in logits
+   */
+  public Estimate rise(SkillSum.Key key, int since) {
+    return of(SkillSum.rise(key, since));
   }
 
   /**
@@ -133,7 +214,7 @@ public final class Posterior {
    * @return from 0 to 1
    */
   public double chanceOfRise(SkillSum.Key key, int since) {
-    return of(SkillSum.rise(key, since)).chanceAbove(0);
+    return rise(key, since).chanceAbove(0);
   }
 
   /**
@@ -150,20 +231,20 @@ public final class Posterior {
     int count = planned.size();
     double[] shared = new double[count];
     double[][] among = new double[count][count];
-    double[] halfOfTarget = half(target);
-    List<double[]> halves = planned.stream().map(rallies -> half(rallies.edge())).toList();
+    HalfSolve halfOfTarget = half(target);
+    List<HalfSolve> halves = planned.stream().map(rallies -> half(rallies.edge())).toList();
     for (int i = 0; i < count; i++) {
       SkillSum edge = planned.get(i).edge();
-      shared[i] = dot(halves.get(i), halfOfTarget) + wander(edge, target);
+      shared[i] = halves.get(i).dot(halfOfTarget) + wander(edge, target);
       for (int j = 0; j <= i; j++) {
         SkillSum other = planned.get(j).edge();
-        among[i][j] = dot(halves.get(i), halves.get(j)) + wander(edge, other);
+        among[i][j] = halves.get(i).dot(halves.get(j)) + wander(edge, other);
         among[j][i] = among[i][j];
       }
     }
     double drop = 0;
     for (int i = 0; i < count; i++) {
-      double edge = layout.row(planned.get(i).edge()).dot(moments.mean());
+      double edge = dot(planned.get(i).edge(), moments::mean);
       double information =
           planned.get(i).rallies() * Logistic.chance(edge) * Logistic.chance(-edge);
       double gain = information / (1 + information * among[i][i]);
@@ -194,37 +275,37 @@ public final class Posterior {
 
   private record Weighted(SkillSum.Key key, double weight) {}
 
-  /** What the random walk adds to a covariance after the last fitted week. */
+  /** What the random walk adds to a covariance between nodes and after the last one. */
   private double wander(SkillSum sum, SkillSum other) {
-    List<Weighted> later = later(sum);
-    if (later.isEmpty()) {
+    List<Weighted> free = offNodes(sum);
+    if (free.isEmpty()) {
       return 0;
     }
     double added = 0;
-    for (Weighted one : later) {
-      for (Weighted two : later(other)) {
+    for (Weighted one : free) {
+      for (Weighted two : offNodes(other)) {
         added += one.weight * two.weight * wander(one.key, two.key);
       }
     }
     return added;
   }
 
-  private List<Weighted> later(SkillSum sum) {
-    List<Weighted> later = new ArrayList<>();
+  private List<Weighted> offNodes(SkillSum sum) {
+    List<Weighted> free = new ArrayList<>();
     sum.forEachSkill(
         (key, weight) -> {
-          if (key.week() > layout.chain(key.player()).lastKey()) {
-            later.add(new Weighted(key, weight));
+          if (place(key).weekBefore() < key.week()) {
+            free.add(new Weighted(key, weight));
           }
         });
-    return later;
+    return free;
   }
 
   private double wander(SkillSum.Key one, SkillSum.Key two) {
     if (one.player() != two.player() || one.skill() != two.skill()) {
       return 0;
     }
-    int weeks = Math.min(one.week(), two.week()) - layout.chain(one.player()).lastKey();
-    return Math.max(0, weeks) * prior.weeklySd() * prior.weeklySd();
+    double weeks = place(one).freeWeeksWith(place(two));
+    return weeks * prior.weeklySd() * prior.weeklySd();
   }
 }

@@ -32,8 +32,8 @@ public final class RallyCounts {
     for (Evidence piece : evidence) {
       if (piece instanceof YardstickResult result) {
         counts.counts[result.test().player()][result.test().skill()] += result.balls();
-      } else {
-        counts.add((Game) piece);
+      } else if (piece instanceof Game game) {
+        counts.add(game);
       }
     }
     return counts;
@@ -56,7 +56,8 @@ public final class RallyCounts {
     }
   }
 
-  private static double rallies(Result result) {
+  /** How many rallies a result tells of, at least. */
+  static double rallies(Result result) {
     if (result instanceof RalliesWon won) {
       return won.a() + won.b();
     }

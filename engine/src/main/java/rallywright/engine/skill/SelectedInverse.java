@@ -61,17 +61,23 @@ final class SelectedInverse {
   private final EliminationPlan plan;
   private final BlockGraph graph;
   private final int[] position;
+  private final double[][] kept;
 
-  private SelectedInverse(BlockCholesky factor) {
+  private SelectedInverse(BlockCholesky factor, double[][] kept) {
     this.factor = factor;
+    this.kept = kept;
     this.plan = factor.plan();
     this.graph = plan.graph();
     this.position = new int[graph.nodes()];
   }
 
-  /** Visits each node once with the covariances of its front. */
-  static void visit(BlockCholesky factor, Visitor visitor) {
-    SelectedInverse inverse = new SelectedInverse(factor);
+  /**
+   * Visits each node once with the covariances of its front.
+   *
+   * @param kept the covariances of the node that was not eliminated; empty where there is none
+   */
+  static void visit(BlockCholesky factor, double[][] kept, Visitor visitor) {
+    SelectedInverse inverse = new SelectedInverse(factor, kept);
     Deque<Task> tasks = new ArrayDeque<>();
     for (int root : inverse.plan.roots()) {
       tasks.push(new Task(root, -1, new double[0]));
@@ -97,6 +103,12 @@ final class SelectedInverse {
     int width = plan.width(task.node);
     int all = size + width;
     double[] sigma = new double[all * all];
+    if (task.node >= factor.eliminated()) {
+      for (int i = 0; i < size; i++) {
+        System.arraycopy(kept[i], 0, sigma, i * size, size);
+      }
+      return sigma;
+    }
     copyRest(task, sigma, all);
     double[] own = inverseOfOwn(task.node, size, all);
     double[] g = gains(own, factor.panel(task.node), size, width);

@@ -1,11 +1,7 @@
 package rallywright.engine.skill;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import rallywright.engine.score.Side;
 
 /**
  * The model of a club: what is believed before the first score, and how scores speak of it.
@@ -46,96 +42,77 @@ public final class SkillModel {
   /**
    * What the evidence says.
    *
-   * @param evidence games and yardsticks, in any order
-   * @param weeks weeks for which estimates of all players are wanted, whether or not they played
-   * @return estimates for these weeks, for all weeks with evidence of the player, and for any later
-   *     week
+   * @param evidence games, yardsticks and practice, in any order
+   * @param weeks weeks for which estimates of all players are looked up often; every week from a
+   *     player's first on can be asked for in any case
+   * @return estimates for every player and week
    * @throws IllegalArgumentException if evidence names a player, skill or effect that the club does
    *     not have, or a week before the first of a player
    */
   public Posterior fit(List<? extends Evidence> evidence, Set<Integer> weeks) {
     EvidenceCheck.check(club, evidence);
-    Layout layout = Layout.of(club, evidence, weeks);
-    List<Term> terms = new ArrayList<>();
-    for (Evidence piece : evidence) {
-      terms.add(term(layout, piece));
-    }
-    LaplaceFit fit = LaplaceFit.of(priorOver(layout), terms);
-    return new Posterior(club, prior, layout, fit);
+    List<Evidence> counted = Collapsed.of(evidence);
+    return fitIn(Partition.of(club.entrants().size(), counted), counted, weeks);
   }
 
-  private static Term term(Layout layout, Evidence evidence) {
-    if (evidence instanceof YardstickResult result) {
-      return new Term(
-          new BinomialLikelihood(result.hits(), result.balls() - result.hits()),
-          layout.row(result.predictor()));
+  /** The same with the groups given. */
+  Posterior fitIn(Partition partition, List<Evidence> counted, Set<Integer> weeks) {
+    List<GroupRecord> records = ClubSystem.records(club, partition, counted, weeks);
+    ClubSystem system = ClubSystem.of(club, prior, partition, records, new ClubSystem.Known());
+    Assembly assembly = Assembly.of(system.parts(), system.border(), system.cross());
+    LaplaceFit fit =
+        LaplaceFit.from(
+            assembly,
+            assembly.start(),
+            new BlockCholesky[records.size()],
+            Outside.none(system.cross()));
+    Moments moments = Moments.of(fit);
+    if (!system.cross().isEmpty()) {
+      fit = fit.withOutside(moments.outside());
+      moments = Moments.of(fit);
     }
-    return gameTerm(layout, (Game) evidence);
+    if (records.size() > 1) {
+      fit.summaries();
+    }
+    return new Posterior(prior, system, fit, moments);
   }
 
-  private static Term gameTerm(Layout layout, Game game) {
-    SparseRow whenA = layout.row(game.contest().serverEdge(game.sides(), game.week(), Side.A));
-    Result result = game.result();
-    if (result instanceof RalliesWon won) {
-      return new Term(new BinomialLikelihood(won.a(), won.b()), whenA);
+  /**
+   * What the evidence says now, worked out from what it said before: only groups of which the
+   * evidence, the players or the weeks changed are solved anew, the others follow what all share.
+   * After a session that is a small part of the whole. If the prior, the skills or the shared
+   * effects changed, or players went, everything is solved anew.
+   *
+   * @param before an earlier answer of a model of this club
+   * @param evidence all evidence, with what is new or corrected
+   * @param weeks as in {@link #fit}
+   * @return estimates for every player and week
+   */
+  public Posterior refit(Posterior before, List<? extends Evidence> evidence, Set<Integer> weeks) {
+    if (!before.canGrowInto(club, prior)) {
+      return fit(evidence, weeks);
     }
-    SparseRow whenB = layout.row(game.contest().serverEdge(game.sides(), game.week(), Side.B));
-    Likelihood likelihood =
-        result instanceof ScorePath path
-            ? new ChainLikelihood(path)
-            : ServeLikelihood.of((RalliesByServer) result);
-    return new Term(likelihood, whenA, whenB);
+    EvidenceCheck.check(club, evidence);
+    return new Refit(club, prior, before).of(Collapsed.of(evidence), weeks);
   }
 
-  /** The prior of the model over the latents of a layout. */
-  GaussianPrior priorOver(Layout layout) {
-    BlockGraph graph = layout.graph();
-    BlockMatrix precision = new BlockMatrix(graph);
-    double[] mean = new double[graph.latents()];
-    double logDet = 0;
-    for (int player = 0; player < club.entrants().size(); player++) {
-      logDet += addPlayer(layout, player, precision, mean);
+  /**
+   * What the evidence says after a session: that of before and some more, of the same players. The
+   * quickest way to go on; the answer is that of {@link #refit} with all evidence.
+   *
+   * @param before an earlier answer of this model
+   * @param more the evidence of the session
+   * @return estimates for every player and week
+   * @throws IllegalArgumentException if the answer is of a club with other players or effects
+   */
+  public Posterior plus(Posterior before, List<? extends Evidence> more) {
+    if (!before.canGrowInto(club, prior)
+        || !before.system().club().entrants().equals(club.entrants())) {
+      throw new IllegalArgumentException(
+          "The earlier answer is of a club with other players, effects or spreads."
+              + " Maybe fit all evidence anew.");
     }
-    for (int effect = 0; effect < club.effects().size(); effect++) {
-      int latent = layout.effectLatent(effect);
-      if (latent >= 0) {
-        SharedEffect shared = club.effects().get(effect);
-        mean[latent] = shared.mean();
-        precision.add(latent, latent, 1 / (shared.sd() * shared.sd()));
-        logDet -= 2 * Math.log(shared.sd());
-      }
-    }
-    return new GaussianPrior(mean, precision, logDet);
-  }
-
-  /** Adds the chain of a player; returns its log det. */
-  private double addPlayer(Layout layout, int player, BlockMatrix precision, double[] mean) {
-    Entrant entrant = club.entrants().get(player);
-    int skills = club.skills().skills();
-    BlockGraph graph = layout.graph();
-    double logDet = 0;
-    int before = -1;
-    int weekBefore = entrant.firstWeek();
-    for (Map.Entry<Integer, Integer> entry : layout.chain(player).entrySet()) {
-      int start = graph.start(entry.getValue());
-      int weeks = entry.getKey() - weekBefore;
-      Arrays.fill(mean, start, start + skills, prior.mean(entrant));
-      if (before < 0) {
-        Dense covariance = Dense.of(prior.covariance(entrant, club.skills(), weeks));
-        covariance.addInverse(precision, start);
-        logDet -= covariance.logDet();
-      } else {
-        double walk = 1 / (prior.weeklySd() * prior.weeklySd() * weeks);
-        logDet += skills * Math.log(walk);
-        for (int skill = 0; skill < skills; skill++) {
-          precision.add(start + skill, start + skill, walk);
-          precision.add(before + skill, before + skill, walk);
-          precision.add(before + skill, start + skill, -walk);
-        }
-      }
-      before = start;
-      weekBefore = entry.getKey();
-    }
-    return logDet;
+    EvidenceCheck.check(club, more);
+    return new Refit(club, prior, before).plus(Collapsed.of(more));
   }
 }

@@ -3,6 +3,7 @@ package rallywright.engine.skill;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.IntPredicate;
 
 /**
  * A weighted sum of skills, each of a player in a week, and of shared effects, in logits. The edge
@@ -11,10 +12,12 @@ import java.util.function.BiConsumer;
 public final class SkillSum {
   private final Map<Key, Double> skills;
   private final Map<Integer, Double> effects;
+  private final Map<Integer, Double> gains;
 
-  private SkillSum(Map<Key, Double> skills, Map<Integer, Double> effects) {
-    this.skills = skills;
-    this.effects = effects;
+  private SkillSum(Builder builder) {
+    skills = new LinkedHashMap<>(builder.skills);
+    effects = new LinkedHashMap<>(builder.effects);
+    gains = new LinkedHashMap<>(builder.gains);
   }
 
   /**
@@ -61,6 +64,16 @@ public final class SkillSum {
   }
 
   /**
+   * What an effective minute of a drill brings.
+   *
+   * @param gain number of the drill's gain
+   * @return the sum with weight 1 on it
+   */
+  public static SkillSum gain(int gain) {
+    return builder().plusGain(1, gain).build();
+  }
+
+  /**
    * An empty sum to add to.
    *
    * @return the builder
@@ -75,9 +88,35 @@ public final class SkillSum {
    * @return minus this
    */
   public SkillSum negated() {
+    return times(-1);
+  }
+
+  /**
+   * The sum with every weight multiplied.
+   *
+   * @param factor by what
+   * @return factor times this
+   */
+  public SkillSum times(double factor) {
+    if (factor == 1) {
+      return this;
+    }
     Builder builder = builder();
-    skills.forEach((key, weight) -> builder.plusSkill(-weight, key));
-    effects.forEach((effect, weight) -> builder.plusEffect(-weight, effect));
+    skills.forEach((key, weight) -> builder.plusSkill(factor * weight, key));
+    effects.forEach((effect, weight) -> builder.plusEffect(factor * weight, effect));
+    gains.forEach((gain, weight) -> builder.plusGain(factor * weight, gain));
+    return builder.build();
+  }
+
+  /** The skills of some players, without the others and without what all share. */
+  SkillSum onlyOf(IntPredicate players) {
+    Builder builder = builder();
+    skills.forEach(
+        (key, weight) -> {
+          if (players.test(key.player())) {
+            builder.plusSkill(weight, key);
+          }
+        });
     return builder.build();
   }
 
@@ -89,10 +128,15 @@ public final class SkillSum {
     effects.forEach(action);
   }
 
+  void forEachGain(BiConsumer<Integer, Double> action) {
+    gains.forEach(action);
+  }
+
   /** Gathers the weights of a sum. */
   public static final class Builder {
     private final Map<Key, Double> skills = new LinkedHashMap<>();
     private final Map<Integer, Double> effects = new LinkedHashMap<>();
+    private final Map<Integer, Double> gains = new LinkedHashMap<>();
 
     private Builder() {}
 
@@ -123,12 +167,24 @@ public final class SkillSum {
     }
 
     /**
+     * Adds a weighted gain.
+     *
+     * @param weight effective minutes, or dimensionless
+     * @param gain its number
+     * @return this builder
+     */
+    public Builder plusGain(double weight, int gain) {
+      gains.merge(gain, weight, Double::sum);
+      return this;
+    }
+
+    /**
      * The sum as it stands.
      *
      * @return the sum
      */
     public SkillSum build() {
-      return new SkillSum(new LinkedHashMap<>(skills), new LinkedHashMap<>(effects));
+      return new SkillSum(this);
     }
   }
 }

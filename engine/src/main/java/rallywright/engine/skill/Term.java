@@ -7,6 +7,8 @@ import java.util.Arrays;
  * η_i = offset_i + Σ weight_i,j · x_j.
  */
 final class Term {
+  private static final double[] ALL_HERE = {0, 0, 0};
+
   private final int[] latents;
   private final double[][] weights;
   private final double[] offsets;
@@ -76,8 +78,19 @@ final class Term {
    * {@link Bend#GUARDED} leaves out the directions in which it bends upward.
    */
   void addPrecision(Likelihood.Curve curve, Bend bend, BlockMatrix matrix) {
+    addPrecision(curve, bend, matrix, ALL_HERE);
+  }
+
+  /**
+   * The same where the predictors hold something more that is not known and not among the latents
+   * here, such as the skill of a guest: it makes the evidence less precise.
+   *
+   * @param outside variance of what is outside the first predictor, covariance, and variance of
+   *     what is outside the second
+   */
+  void addPrecision(Likelihood.Curve curve, Bend bend, BlockMatrix matrix, double[] outside) {
     if (weights.length == 1) {
-      addDirection(bend.of(-curve.d11()), 1, 0, matrix);
+      addDirection(weakened(bend.of(-curve.d11()), outside[0]), 1, 0, matrix);
       return;
     }
     double mean = -(curve.d11() + curve.d22()) / 2;
@@ -86,8 +99,34 @@ final class Term {
     double angle = radius == 0 ? 0 : Math.atan2(-curve.d12(), half) / 2;
     double cos = Math.cos(angle);
     double sin = Math.sin(angle);
-    addDirection(bend.of(mean + radius), cos, sin, matrix);
-    addDirection(bend.of(mean - radius), -sin, cos, matrix);
+    double along = cos * cos * outside[0] + 2 * cos * sin * outside[1] + sin * sin * outside[2];
+    double across = sin * sin * outside[0] - 2 * cos * sin * outside[1] + cos * cos * outside[2];
+    addDirection(weakened(bend.of(mean + radius), along), cos, sin, matrix);
+    addDirection(weakened(bend.of(mean - radius), across), -sin, cos, matrix);
+  }
+
+  private static double weakened(double precision, double outside) {
+    return outside == 0 ? precision : precision / (1 + precision * outside);
+  }
+
+  /** Adds minus the Hessian, without upward directions, times a vector over the latents. */
+  void addProduct(Likelihood.Curve curve, double[] vector, double[] product) {
+    double first = dot(0, vector);
+    if (weights.length == 1) {
+      addRow(0, Math.max(0, -curve.d11()) * first, product);
+      return;
+    }
+    double second = dot(1, vector);
+    addRow(0, -curve.d11() * first - curve.d12() * second, product);
+    addRow(1, -curve.d12() * first - curve.d22() * second, product);
+  }
+
+  private double dot(int predictor, double[] vector) {
+    double sum = 0;
+    for (int j = 0; j < latents.length; j++) {
+      sum += weights[predictor][j] * vector[latents[j]];
+    }
+    return sum;
   }
 
   /** Whether directions in which the log-likelihood bends upward count. */

@@ -14,14 +14,14 @@ import java.util.Objects;
 import rallywright.engine.quantity.Probability;
 
 /** A table of expected numbers; its first lines, after a hash, hold source, tool and tolerance. */
-final class PublishedTable {
+public final class PublishedTable {
 
   private PublishedTable() {}
 
   /** One line of a table. */
-  record Row(Map<String, String> cells) {
+  public record Row(Map<String, String> cells) {
 
-    String text(String column) {
+    public String text(String column) {
       return Objects.requireNonNull(cells.get(column), column);
     }
 
@@ -34,7 +34,7 @@ final class PublishedTable {
     }
 
     /** A decimal or a fraction, rounded once. */
-    double number(String column) {
+    public double number(String column) {
       String[] parts = text(column).split("/", -1);
       if (parts.length == 1) {
         return new BigDecimal(parts[0]).doubleValue();
@@ -55,7 +55,7 @@ final class PublishedTable {
     }
   }
 
-  static List<Row> read(String path) {
+  public static List<Row> read(String path) {
     String full = "/published/" + path;
     try (InputStream in = PublishedTable.class.getResourceAsStream(full)) {
       String text =

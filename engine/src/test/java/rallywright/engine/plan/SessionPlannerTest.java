@@ -36,9 +36,9 @@ class SessionPlannerTest {
   @Test
   void wishes_thatCannotBeMet_areAnsweredInASentence() {
     SessionWish wish = SessionWish.of(90, 1);
-    assertThat(refusal(problem(List.of(), wish))).contains("Nobody is there", "2 to 12", "Maybe");
+    assertThat(refusal(problem(List.of(), wish))).contains("Nobody is there", "2 to 40", "Maybe");
     assertThat(refusal(problem(ToyDrills.players(1), wish))).contains("1 player is there");
-    assertThat(refusal(problem(ToyDrills.players(13), wish))).contains("13 players are there");
+    assertThat(refusal(problem(ToyDrills.players(41), wish))).contains("41 players are there");
     assertThat(refusal(problem(FOUR, SessionWish.of(9, 1)))).contains("(9 min)", "10 to 480");
     assertThat(refusal(problem(FOUR, SessionWish.of(10, 1)))).contains("10 minutes are too few");
     assertThat(refusal(problem(FOUR, SessionWish.of(90, 0)))).contains("courts (0)");
@@ -146,7 +146,7 @@ class SessionPlannerTest {
     PlanEdit.Changed moved = (PlanEdit.Changed) editor.move(plan, last.id(), 0);
     assertThat(moved.check().brokenRules())
         .extracting(PlanCheck.BrokenRule::rule)
-        .contains("warm-up first", "from the line back");
+        .contains(PlanRule.WARM_UP_FIRST, PlanRule.FROM_THE_LINE_BACK);
     PlanEdit.Changed replaced =
         (PlanEdit.Changed) editor.replace(plan, last.id(), new DrillKey("dinks"), Line.CROSS);
     assertThat(replaced.check().brokenRules()).isNotEmpty();

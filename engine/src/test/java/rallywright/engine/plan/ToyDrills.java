@@ -1,6 +1,7 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,8 +32,10 @@ import rallywright.engine.drill.Serving;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.drill.SkillWeights;
 import rallywright.engine.drill.Stand;
+import rallywright.engine.drill.Yardstick;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
+import rallywright.engine.practice.SkillWorth;
 import rallywright.engine.quantity.Source;
 import rallywright.engine.score.BySide;
 import rallywright.engine.score.Ending.Stroke;
@@ -41,6 +44,28 @@ import rallywright.engine.score.RoundThePost;
 
 /** Drills and players invented for the tests of the plan. */
 public final class ToyDrills {
+
+  /** What skills are worth, made up: so that tests of rules do not hang on the point model. */
+  static final SkillWorth WORTH =
+      player ->
+          Map.ofEntries(
+              Map.entry(Skill.SERVE, 0.08),
+              Map.entry(Skill.RETURN, 0.10),
+              Map.entry(Skill.DRIVE, 0.06),
+              Map.entry(Skill.DROP, 0.14),
+              Map.entry(Skill.RESET, 0.13),
+              Map.entry(Skill.DINK, 0.14),
+              Map.entry(Skill.ATTACK, 0.08),
+              Map.entry(Skill.COUNTER, 0.11),
+              Map.entry(Skill.PRESSING_VOLLEY, 0.10),
+              Map.entry(Skill.LOB, 0.02),
+              Map.entry(Skill.OVERHEAD, 0.04));
+
+  /** A problem in which skills have the made-up worth. */
+  static PlanProblem problem(List<Attendee> attendees, List<Drill> drills, SessionWish wish) {
+    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withWorth(WORTH);
+    return new PlanProblem(attendees, drills, wish, knowledge);
+  }
 
   static final RallySeconds SECONDS =
       new RallySeconds(new SecondsPrior(8, 5), new SecondsPrior(10, 4), Source.ASSUMPTION);
@@ -103,6 +128,75 @@ public final class ToyDrills {
             RoleAdvantage.assumed(-0.1),
             SECONDS);
     return drill("full", DrillKind.FULL_GAME, Progression.FULL_POINT, game, Intensity.STEADY);
+  }
+
+  /** Two against two on a whole court. */
+  static Drill doubles(String key, Skill skill) {
+    DrillSide side = side(Role.EVEN, skill, 2);
+    DrillForm.Scored game = game(side, side, RoleAdvantage.NONE);
+    return drill(key, DrillKind.SCORED_GAME, Progression.LINE, game, Intensity.EASY);
+  }
+
+  /** Two at the baseline against one at the line. */
+  static Drill twoAgainstOne(String key) {
+    DrillSide back = side(Role.BACK, Skill.DROP, 2);
+    DrillSide up = side(Role.UP, Skill.PRESSING_VOLLEY, 1);
+    DrillForm.Scored game = game(back, up, RoleAdvantage.assumed(0.2));
+    return drill(key, DrillKind.SCORED_GAME, Progression.BASELINE, game, Intensity.STEADY);
+  }
+
+  /** Two who keep a rally going for ten minutes. */
+  static Drill together(String key, Skill skill) {
+    DrillSide side = side(Role.EVEN, skill, 1);
+    DrillForm form =
+        new DrillForm.Timed(
+            Optional.of(new Layout(List.of(Direction.values()), BySide.of(side, side))),
+            Optional.of(new Feed(Feed.By.IN_TURN, "A soft ball to start.")),
+            10);
+    return drill(key, DrillKind.COOPERATIVE, Progression.LINE, form, Intensity.EASY);
+  }
+
+  /** The same drill with things to bring. */
+  static Drill needing(Drill drill, String equipment) {
+    Advice advice = drill.advice();
+    return new Drill(
+        drill.key(),
+        drill.name(),
+        drill.purpose(),
+        drill.rule(),
+        drill.kind(),
+        drill.progression(),
+        drill.form(),
+        drill.intensity(),
+        new Advice(List.of(equipment), advice.cues(), advice.mistakes(), advice.safety()));
+  }
+
+  /** A test of one skill with twenty balls of six seconds, nobody feeds. */
+  public static Yardstick yardstick(String key, Skill skill) {
+    return new Yardstick(
+        new DrillKey(key),
+        "Twenty " + key,
+        skill,
+        20,
+        "Lands in the kitchen.",
+        "From the baseline.",
+        new Yardstick.OnCourt(
+            Direction.STRAIGHT, Spot.feet(5, 22), Optional.empty(), HalfArea.WHOLE_HALF),
+        new Yardstick.Difficulty(0, 0.5, Source.ASSUMPTION),
+        new SecondsPrior(6, 2),
+        new Advice(List.of(), List.of(), List.of(), List.of("Stop at pain.")));
+  }
+
+  private static DrillSide side(Role role, Skill skill, int players) {
+    return new DrillSide(
+        role,
+        "Keeps the ball in play.",
+        Collections.nCopies(players, Stand.everywhere(Spot.feet(5, 8))),
+        InBounds.everywhere(HalfArea.WHOLE_HALF),
+        Set.of(Stroke.DINK),
+        Advance.STAYS,
+        SkillWeights.only(skill),
+        Set.of());
   }
 
   private static DrillForm.Scored game(DrillSide a, DrillSide b, RoleAdvantage advantage) {

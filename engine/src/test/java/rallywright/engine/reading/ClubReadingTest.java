@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rallywright.engine.club.AgeGroup;
@@ -32,12 +33,13 @@ import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.ToyDrills;
-import rallywright.engine.practice.DoublesTable;
 import rallywright.engine.practice.Needs;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.Score;
 import rallywright.engine.score.Side;
+import rallywright.engine.session.Conditions;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.CourtEvent.FinalScoreGiven;
 import rallywright.engine.session.CourtEvent.Finish;
@@ -48,6 +50,9 @@ import rallywright.engine.session.GameFormats;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
+import rallywright.engine.skill.ClubTuning;
+import rallywright.engine.skill.Estimate;
+import rallywright.engine.skill.JointEstimate;
 
 class ClubReadingTest {
 
@@ -60,6 +65,7 @@ class ClubReadingTest {
       ToyDrills.uneven("drops", Skill.DROP, Skill.COUNTER, Progression.BASELINE);
 
   private final List<SessionProgress> sessions = new ArrayList<>();
+  private Optional<Conditions> weather = Optional.empty();
 
   @Test
   void clubWithoutScores_standsAtItsLevels_andSaysNothing() {
@@ -117,6 +123,34 @@ class ClubReadingTest {
   }
 
   @Test
+  void change_betweenTwoDays_isTheDifferenceOfTheirWeeks_surerThanTwoBandsWouldSay() {
+    for (int weeksAgo = 0; weeksAgo < 6; weeksAgo++) {
+      Score score = weeksAgo < 3 ? Score.of(5, 1) : Score.of(1, 5);
+      play(DINKS, weeksAgo, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), score);
+    }
+    ClubReading reading = reading();
+    LocalDate first = reading.skill(ANA, Skill.DINK).course().get(0).monday();
+    SkillChange change = SkillChange.between(reading, ANA, Skill.DINK, first, TODAY).orElseThrow();
+    double apart = change.to().estimate().mean() - change.from().estimate().mean();
+    assertThat(change.rise().mean()).isCloseTo(apart, within(1e-9)).isPositive();
+    assertThat(change.to().estimate().mean())
+        .isCloseTo(reading.skill(ANA, Skill.DINK).now().mean(), within(1e-9));
+    assertThat(change.rise().sd())
+        .isLessThan(Math.hypot(change.from().estimate().sd(), change.to().estimate().sd()));
+    assertThat(change.chanceOfRise()).isBetween(0.5, 1.0);
+    assertThat(SkillChange.between(reading, ANA, Skill.DINK, TODAY, TODAY)).isEmpty();
+    assertThat(SkillChange.between(reading, ANA, Skill.DINK, TODAY, first)).isEmpty();
+  }
+
+  @Test
+  void riseInRallies_isThatOfTheLogisticCurve() {
+    // 1/(1 + e^-0.5) = 0.6224593 (any table of the logistic function): half of one logit each side.
+    assertThat(SkillChange.share(1)).isCloseTo(2 * 0.6224593 - 1, within(1e-6));
+    assertThat(SkillChange.share(-1)).isCloseTo(-SkillChange.share(1), within(1e-12));
+    assertThat(SkillChange.share(0)).isZero();
+  }
+
+  @Test
   void impossibleScore_isLeftOut() {
     play(DINKS, 0, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(9, 1));
     assertThat(reading().games(ANA)).isEmpty();
@@ -135,9 +169,84 @@ class ClubReadingTest {
   }
 
   private static double shareOfDinkNeed(ClubReading reading, PlayerId player) {
-    Needs needs = Needs.of(reading.standing(player), DoublesTable.SHARES);
+    Needs needs = Needs.of(reading.standing(player), PointWorth.DOUBLES);
     double all = needs.byUrgency().stream().mapToDouble(need -> need.value()).sum();
     return needs.of(Skill.DINK).value() / all;
+  }
+
+  @Test
+  void minutesOfADrill_areCounted_andTellNothingOfItsGain_whereBothDoTheSame() {
+    for (int week = 0; week < 3; week++) {
+      play(DINKS, week, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, 3));
+    }
+    GainReading gain = reading().gains().get(0);
+    double minutes = 8 * DINKS.scored().orElseThrow().seconds().mean() / 60;
+    assertThat(reading().gains()).hasSize(1);
+    assertThat(gain.drill()).isEqualTo(DINKS);
+    assertThat(gain.players()).isEqualTo(2);
+    assertThat(gain.effectiveMinutes())
+        .isCloseTo(6 * 25 * (1 - Math.exp(-minutes / 25)), within(1e-9));
+    assertThat(gain.perMinute().mean()).isCloseTo(gain.before().mean(), within(1e-9));
+    assertThat(gain.perMinute().sd()).isCloseTo(gain.before().sd(), within(1e-9));
+  }
+
+  @Test
+  void rise_sinceADay_isThatOfTheCourse_andAgreesWithTheChance() {
+    play(DINKS, 5, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(1, 5));
+    play(DINKS, 0, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, 1));
+    ClubReading reading = reading();
+    SkillReading dink = reading.skill(ANA, Skill.DINK);
+    Estimate rise = reading.rise(ANA, Skill.DINK, TODAY.minusWeeks(5));
+    double first = dink.course().get(0).estimate().mean();
+    assertThat(rise.mean()).isCloseTo(dink.now().mean() - first, within(1e-12));
+    assertThat(rise.chanceAbove(0)).isCloseTo(dink.chanceOfRise().orElseThrow(), within(1e-9));
+    assertThat(reading.rise(ANA, Skill.DINK, TODAY.minusYears(1))).isEqualTo(rise);
+    assertThat(reading.rise(ANA, Skill.DINK, TODAY).sd()).isEqualTo(0);
+    JointEstimate both = reading.joint(ANA, Skill.DINK, TODAY.minusWeeks(3), TODAY);
+    assertThat(both.second().mean()).isEqualTo(dink.now().mean());
+    assertThat(both.covariance()).isGreaterThan(0);
+  }
+
+  @Test
+  void strongWind_letsTheSameScoreTellLess() {
+    play(DINKS, 0, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, 0));
+    double calm = reading().skill(ANA, Skill.DINK).now().mean();
+    sessions.clear();
+    weather =
+        Optional.of(
+            new Conditions(
+                Conditions.Wind.STRONG,
+                Conditions.Sun.BLINDING,
+                OptionalDouble.empty(),
+                OptionalDouble.empty()));
+    play(DINKS, 0, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, 0));
+    double windy = reading().skill(ANA, Skill.DINK).now().mean();
+    assertThat(windy).isBetween(0.5 * calm, 0.95 * calm);
+    assertThat(WeatherClarity.of(weather).share()).isCloseTo(0.8 * 0.9, within(1e-12));
+    assertThat(WeatherClarity.of(Optional.empty()).share()).isEqualTo(1);
+  }
+
+  @Test
+  void laterHistory_readOnFromAnEarlier_saysTheSameAsReadAnew() {
+    for (int week = 5; week > 0; week--) {
+      play(DINKS, week, seat(Role.EVEN, ANA), seat(Role.EVEN, BO), Score.of(5, week % 4));
+      play(DROPS, week, seat(Role.BACK, ANA), seat(Role.UP, BO), Score.of(3, 5));
+    }
+    ClubReading before = reading();
+    play(DROPS, 0, seat(Role.BACK, BO), seat(Role.UP, ANA), Score.of(5, 4));
+    ClubReading anew = reading();
+    ClubReading on = before.after(history());
+    for (Skill skill : Skill.values()) {
+      for (PlayerId player : List.of(ANA, BO)) {
+        Estimate found = on.skill(player, skill).now();
+        Estimate expected = anew.skill(player, skill).now();
+        assertThat(found.mean()).isCloseTo(expected.mean(), within(0.001));
+        assertThat(found.sd()).isCloseTo(expected.sd(), within(0.001));
+      }
+    }
+    assertThat(on.skill(ANA, Skill.DROP).now().mean())
+        .isNotCloseTo(before.skill(ANA, Skill.DROP).now().mean(), within(0.001));
+    assertThat(on.tuning().basis()).isEqualTo(ClubTuning.Basis.USUAL_VALUES);
   }
 
   @Test
@@ -149,9 +258,13 @@ class ClubReadingTest {
   }
 
   private ClubReading reading() {
+    return ClubReading.of(history());
+  }
+
+  private ClubHistory history() {
     List<Player> players = List.of(player(ANA, "Ana"), player(BO, "Bo"));
     List<Drill> drills = List.of(DINKS, DROPS);
-    return ClubReading.of(new ClubHistory(players, drills, List.of(), sessions, TODAY));
+    return new ClubHistory(players, drills, List.of(), sessions, TODAY);
   }
 
   private static Player player(PlayerId id, String name) {
@@ -167,7 +280,14 @@ class ClubReadingTest {
     Session session = session(drill, TODAY.minusWeeks(weeksAgo), a, b);
     GameId game = session.plan().blocks().get(0).games().get(0).id();
     Stamp stamp = new Stamp(new EventId("e1"), session.id(), 1000, "desk");
-    add(drill, session, List.of(new FinalScoreGiven(stamp, game, score, Finish.PLAYED_OUT)));
+    List<CourtEvent> events = new ArrayList<>();
+    weather.ifPresent(
+        noted ->
+            events.add(
+                new CourtEvent.ConditionsNoted(
+                    new Stamp(new EventId("w1"), session.id(), 500, "desk"), noted)));
+    events.add(new FinalScoreGiven(stamp, game, score, Finish.PLAYED_OUT));
+    add(drill, session, events);
   }
 
   private void playSlowly(int secondsBetween) {

@@ -21,6 +21,20 @@ class FinalScoreCheckTest {
   }
 
   @Test
+  void typedScore_pastTheEnd_isAnsweredWithAResultThatCanBe() {
+    assertThat(sentence(TO_5, Score.of(7, 3))).endsWith("Maybe 5-3.");
+    assertThat(sentence(TO_5, Score.of(2, 9))).endsWith("Maybe 2-5.");
+    assertThat(sentence(TO_11, Score.of(15, 12))).endsWith("Maybe 14-12.");
+    assertThat(sentence(TO_11, Score.of(20, 3))).endsWith("Maybe 11-3.");
+    GameFormat capped = TO_11.withGoal(TO_11.goal().withCap(15));
+    assertThat(sentence(capped, Score.of(14, 18))).endsWith("Maybe 14-15.");
+  }
+
+  private static String sentence(GameFormat format, Score score) {
+    return FinalScoreCheck.of(format).refusalOf(score, Clock.RUNNING).orElseThrow().sentence();
+  }
+
+  @Test
   void typedScore_thatCannotBe_isRefusedWithItsReason() {
     refused(TO_5, Score.of(4, 3), Clock.RUNNING, Reason.NOBODY_AT_TARGET);
     refused(TO_5, Score.of(6, 4), Clock.RUNNING, Reason.PAST_THE_END);

@@ -15,6 +15,7 @@ final class DensePosterior {
   private final List<SkillSum> sums = new ArrayList<>();
   private final int skills;
   private final int weeks;
+  private final double[][][][] effective;
 
   DensePosterior(SimulatedClub club, int weeks) {
     this.club = club;
@@ -30,6 +31,14 @@ final class DensePosterior {
     for (int effect = 0; effect < club.club.effects().size(); effect++) {
       sums.add(SkillSum.effect(effect));
     }
+    for (int gain = 0; gain < club.club.gains().size(); gain++) {
+      sums.add(SkillSum.gain(gain));
+    }
+    effective = new double[club.club.entrants().size()][weeks][club.gains.length][skills];
+    club.evidence.stream()
+        .filter(Practice.class::isInstance)
+        .map(Practice.class::cast)
+        .forEach(this::add);
   }
 
   SkillSum sum(int i) {
@@ -46,18 +55,38 @@ final class DensePosterior {
       sum += logStart(x, player);
       for (int i = 0; i < (weeks - 1) * skills; i++) {
         int at = player * weeks * skills + i;
-        sum += logNormal(x[at + skills] - x[at], SimulatedClub.PRIOR.weeklySd());
+        double pushed = pushed(x, player, i / skills, i % skills);
+        sum += logNormal(x[at + skills] - x[at] - pushed, SimulatedClub.PRIOR.weeklySd());
       }
     }
-    int effects = club.club.effects().size();
-    for (int effect = 0; effect < effects; effect++) {
-      SharedEffect shared = club.club.effects().get(effect);
-      sum += logNormal(x[x.length - effects + effect] - shared.mean(), shared.sd());
+    List<SharedEffect> all = new ArrayList<>(club.club.effects());
+    all.addAll(club.club.gains());
+    for (int i = 0; i < all.size(); i++) {
+      SharedEffect shared = all.get(i);
+      sum += logNormal(x[x.length - all.size() + i] - shared.mean(), shared.sd());
     }
     for (Evidence evidence : club.evidence) {
-      sum += logLikelihood(evidence, x);
+      sum += evidence instanceof Practice ? 0 : logLikelihood(evidence, x);
     }
     return sum;
+  }
+
+  /** What the practice of a week brings. */
+  private double pushed(double[] x, int player, int week, int skill) {
+    double sum = 0;
+    for (int gain = 0; gain < club.gains.length; gain++) {
+      sum += x[x.length - club.gains.length + gain] * effective[player][week][gain][skill];
+    }
+    return sum;
+  }
+
+  /** Effective minutes by the definition M (1 − e^(−m/M)) with M = 25, times the load. */
+  private void add(Practice practice) {
+    double minutes = 25 * (1 - Math.exp(-practice.minutes() / 25));
+    for (int skill = 0; skill < skills; skill++) {
+      effective[practice.player()][practice.week()][practice.gain()][skill] +=
+          minutes * practice.load().of(skill);
+    }
   }
 
   private static double logNormal(double away, double sd) {
@@ -93,7 +122,7 @@ final class DensePosterior {
     sum.forEachSkill(
         (key, weight) ->
             eta[0] += weight * x[(key.player() * weeks + key.week()) * skills + key.skill()]);
-    int effects = x.length - club.club.effects().size();
+    int effects = x.length - club.gains.length - club.club.effects().size();
     sum.forEachEffect((effect, weight) -> eta[0] += weight * x[effects + effect]);
     return eta[0];
   }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rallywright.engine.drill.Skill;
@@ -156,6 +157,20 @@ class PosteriorTest {
   }
 
   @Test
+  void gamesInParts_orWithTheNamesTurned_sayWhatTheirSumSays() {
+    Game turned = new Game(0, Contest.even(DINK), Sides.of(1, 0), new RalliesWon(3, 5));
+    List<Evidence> parts = List.of(dinks(0, 4, 1), turned, dinks(0, 1, 4));
+    Posterior found = fit(parts, 0);
+    Posterior expected = fit(List.of(dinks(0, 10, 8)), 0);
+    SkillSum.Key key = new SkillSum.Key(0, 0, 0);
+    assertThat(found.skill(key).mean()).isCloseTo(expected.skill(key).mean(), within(1e-12));
+    assertThat(found.skill(key).sd()).isCloseTo(expected.skill(key).sd(), within(1e-12));
+    assertThat(found.logEvidence()).isCloseTo(expected.logEvidence(), within(1e-9));
+    assertThat(Collapsed.of(parts)).hasSize(1);
+    assertThat(Collapsed.of(List.of(dinks(0, 4, 1), dinks(1, 4, 1)))).hasSize(2);
+  }
+
+  @Test
   void evidence_ofUnknownPlayerOrEarlyWeek_isRefused() {
     Club late = club(Entrant.atLevel(3.5), new Entrant(OptionalDouble.of(4), 2));
     SkillModel model = SkillModel.of(late, PRIOR);
@@ -176,10 +191,85 @@ class PosteriorTest {
   }
 
   @Test
-  void week_betweenFittedOnes_isRefusedUnlessAskedFor() {
-    Posterior posterior = fit(List.of(dinks(0, 6, 4), dinks(4, 6, 4)), 0);
-    assertThatThrownBy(() -> posterior.skill(new SkillSum.Key(0, 0, 2)))
-        .hasMessageContaining("Week 2 of player 0 was not asked for");
+  void week_betweenOthers_isTheSameAsIfItHadBeenAskedFor() {
+    List<Evidence> evidence =
+        List.of(dinks(0, 9, 3), practised(1, 30), practised(3, 12), dinks(4, 4, 8), dinks(6, 5, 5));
+    Posterior sparse = practising(evidence, Set.of());
+    Posterior weekly = practising(evidence, Set.of(0, 1, 2, 3, 4, 5, 6, 7, 8));
+    for (int week = 0; week <= 8; week++) {
+      for (int skill = 0; skill < 2; skill++) {
+        SkillSum.Key key = new SkillSum.Key(0, skill, week);
+        assertThat(sparse.skill(key).mean()).isCloseTo(weekly.skill(key).mean(), within(1e-9));
+        assertThat(sparse.skill(key).sd()).isCloseTo(weekly.skill(key).sd(), within(1e-9));
+        for (int other = 0; other <= 8; other++) {
+          SkillSum earlier = SkillSum.skill(new SkillSum.Key(0, skill, other));
+          assertThat(sparse.covariance(SkillSum.skill(key), earlier))
+              .isCloseTo(weekly.covariance(SkillSum.skill(key), earlier), within(1e-9));
+        }
+      }
+    }
+    assertThat(sparse.gain(0).mean()).isCloseTo(weekly.gain(0).mean(), within(1e-12));
+    assertThat(sparse.gain(0).sd()).isCloseTo(weekly.gain(0).sd(), within(1e-12));
+    assertThat(sparse.logEvidence()).isCloseTo(weekly.logEvidence(), within(1e-9));
+  }
+
+  private static Practice practised(int week, double minutes) {
+    return new Practice(week, 0, 0, Weights.of(0.6, 0.4), minutes);
+  }
+
+  private static Posterior practising(List<Evidence> evidence, Set<Integer> weeks) {
+    Club club =
+        new Club(
+            new SkillGroups(List.of(0, 1)),
+            List.of(Entrant.atLevel(3.5), Entrant.atLevel(4)),
+            List.of(),
+            List.of(new SharedEffect("dinks", 0.01, 0.01)));
+    return SkillModel.of(club, PRIOR).fit(evidence, weeks);
+  }
+
+  @Test
+  void practice_liftsTheNextWeek_byTheSaturatedMinutes() {
+    Posterior posterior = practising(List.of(practised(0, 25)), Set.of(0, 1));
+    double effective = 25 * (1 - Math.exp(-1));
+    Estimate rise = posterior.rise(new SkillSum.Key(0, 0, 1), 0);
+    assertThat(rise.mean()).isCloseTo(0.01 * effective * 0.6, within(1e-9));
+    double variance = Math.pow(0.01 * effective * 0.6, 2) + 0.12 * 0.12;
+    assertThat(rise.sd()).isCloseTo(Math.sqrt(variance), within(1e-9));
+    JointEstimate both =
+        posterior.joint(
+            SkillSum.skill(new SkillSum.Key(0, 0, 0)), SkillSum.skill(new SkillSum.Key(0, 0, 1)));
+    assertThat(both.difference().mean()).isCloseTo(rise.mean(), within(1e-12));
+    assertThat(both.difference().sd()).isCloseTo(rise.sd(), within(1e-9));
+  }
+
+  @Test
+  void gain_ofADrillAfterWhichItsPlayerWins_rises() {
+    List<Evidence> evidence = new ArrayList<>(List.of(dinks(0, 10, 10)));
+    Posterior before = practising(evidence, Set.of());
+    evidence.addAll(List.of(practised(0, 40), dinks(1, 40, 20)));
+    Posterior after = practising(evidence, Set.of());
+    assertThat(before.gain(0).mean()).isCloseTo(0.01, within(1e-12));
+    assertThat(before.gain(0).sd()).isCloseTo(0.01, within(1e-12));
+    assertThat(after.gain(0).mean()).isGreaterThan(0.0105);
+    assertThat(after.gain(0).sd()).isLessThan(0.0099);
+  }
+
+  @Test
+  void jointEstimate_drawsWhatItSays() {
+    JointEstimate both = new JointEstimate(new Estimate(1, 0.5), new Estimate(2, 2), 0.8);
+    Random random = new Random(7);
+    double sum = 0;
+    double product = 0;
+    int draws = 20_000;
+    for (int i = 0; i < draws; i++) {
+      double[] draw = both.draw(random);
+      sum += draw[1];
+      product += (draw[0] - 1) * (draw[1] - 2);
+    }
+    assertThat(sum / draws).isCloseTo(2, within(0.05));
+    assertThat(product / draws).isCloseTo(0.8, within(0.05));
+    assertThatThrownBy(() -> new JointEstimate(new Estimate(0, 1), new Estimate(0, 1), 1.1))
+        .hasMessageContaining("1.1");
   }
 
   @Test

@@ -20,9 +20,11 @@ final class SimulatedClub {
   final Set<Integer> weeks;
   final List<Evidence> evidence = new ArrayList<>();
   final double[] effects = {0, 0, 0};
+  final double[] gains = {0, 0};
   private final double[][][] truth;
   private final int skills;
   private final Random random;
+  private final Random atPractice;
 
   /** Chance of the game types, and how many players, weeks and games a week. */
   record Size(int players, int weeks, int gamesAWeek, int skills) {
@@ -33,6 +35,7 @@ final class SimulatedClub {
 
   SimulatedClub(Size size, long seed) {
     random = new Random(seed);
+    atPractice = new Random(~seed);
     skills = size.skills;
     List<Entrant> entrants = new ArrayList<>();
     for (int player = 0; player < size.players; player++) {
@@ -49,11 +52,18 @@ final class SimulatedClub {
       effects[effect] = shared.get(effect).mean() + shared.get(effect).sd() * random.nextGaussian();
     }
     List<Integer> groups = IntStream.range(0, skills).mapToObj(skill -> skill / 2).toList();
-    club = new Club(new SkillGroups(groups), entrants, shared);
+    List<SharedEffect> pushes =
+        List.of(
+            new SharedEffect("a minute of one drill", 0.01, 0.02),
+            new SharedEffect("a minute of another", 0, 0.02));
+    for (int gain = 0; gain < gains.length; gain++) {
+      gains[gain] = pushes.get(gain).mean() + pushes.get(gain).sd() * atPractice.nextGaussian();
+    }
+    club = new Club(new SkillGroups(groups), entrants, shared, pushes);
     weeks = IntStream.range(0, size.weeks).boxed().collect(Collectors.toSet());
     truth = new double[size.players][size.weeks][skills];
     for (int player = 0; player < size.players; player++) {
-      drawSkills(entrants.get(player), truth[player]);
+      drawSkills(player, truth[player]);
     }
     for (int week = 0; week < size.weeks; week++) {
       for (int game = 0; game < size.gamesAWeek; game++) {
@@ -67,7 +77,8 @@ final class SimulatedClub {
     return truth[key.player()][key.week()][key.skill()];
   }
 
-  private void drawSkills(Entrant entrant, double[][] byWeek) {
+  private void drawSkills(int player, double[][] byWeek) {
+    Entrant entrant = club.entrants().get(player);
     double level = PRIOR.levelSd() * random.nextGaussian() + PRIOR.mean(entrant);
     if (entrant.level().isEmpty()) {
       level += PRIOR.levelStep() * random.nextGaussian();
@@ -78,6 +89,30 @@ final class SimulatedClub {
           level + PRIOR.groupSd() * group[skill / 2] + PRIOR.skillSd() * random.nextGaussian();
       for (int week = 1; week < byWeek.length; week++) {
         byWeek[week][skill] = byWeek[week - 1][skill] + PRIOR.weeklySd() * random.nextGaussian();
+      }
+    }
+    double[] pushed = new double[skills];
+    for (int week = 0; week < byWeek.length; week++) {
+      for (int skill = 0; skill < skills; skill++) {
+        byWeek[week][skill] += pushed[skill];
+      }
+      practise(week, player, pushed);
+    }
+  }
+
+  /** Some minutes of either drill, or of none; what they push shows from the next week on. */
+  private void practise(int week, int player, double[] pushed) {
+    for (int gain = 0; gain < gains.length; gain++) {
+      if (atPractice.nextInt(3) > 0) {
+        double[] load = new double[skills];
+        load[atPractice.nextInt(skills)] += 0.7;
+        load[atPractice.nextInt(skills)] += 0.3;
+        Practice practice =
+            new Practice(week, player, gain, Weights.of(load), 5 + 30 * atPractice.nextDouble());
+        evidence.add(practice);
+        for (int skill = 0; skill < skills; skill++) {
+          pushed[skill] += gains[gain] * practice.effectiveMinutes() * load[skill];
+        }
       }
     }
   }

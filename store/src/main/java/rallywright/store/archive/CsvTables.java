@@ -1,17 +1,11 @@
 package rallywright.store.archive;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
-import org.jspecify.annotations.Nullable;
 import rallywright.engine.club.Limit;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
@@ -66,8 +60,8 @@ final class CsvTables {
   }
 
   private String players() {
-    Table table =
-        new Table("id", "name", "level", "hand", "limits", "notes", "age group", "standing");
+    SheetTable table =
+        SheetTable.with("id", "name", "level", "hand", "limits", "notes", "age group", "standing");
     for (Player player : contents.players()) {
       table.row(
           player.id(),
@@ -83,7 +77,7 @@ final class CsvTables {
   }
 
   private String groups() {
-    Table table = new Table("group id", "group", "player id", "player");
+    SheetTable table = SheetTable.with("group id", "group", "player id", "player");
     contents
         .groups()
         .forEach(
@@ -95,8 +89,8 @@ final class CsvTables {
   }
 
   private String venues() {
-    Table table =
-        new Table("id", "name", "courts", "setting", "ball", "surface", "altitude in metres");
+    SheetTable table =
+        SheetTable.with("id", "name", "courts", "setting", "ball", "surface", "altitude in metres");
     contents
         .venues()
         .forEach(
@@ -113,8 +107,8 @@ final class CsvTables {
   }
 
   private String sessions() {
-    Table table =
-        new Table(
+    SheetTable table =
+        SheetTable.with(
             "id",
             "name",
             "date",
@@ -142,8 +136,8 @@ final class CsvTables {
   }
 
   private String games() {
-    Table table =
-        new Table(
+    SheetTable table =
+        SheetTable.with(
             "session id",
             "date",
             "block",
@@ -171,7 +165,7 @@ final class CsvTables {
     return table.text();
   }
 
-  private void game(Table table, Session session, PlannedBlock block, PlannedGame game) {
+  private void game(SheetTable table, Session session, PlannedBlock block, PlannedGame game) {
     List<CourtEvent> events = counting.getOrDefault(session.id(), List.of());
     CourtEvent.FinalScoreGiven given =
         events.stream()
@@ -203,7 +197,8 @@ final class CsvTables {
   }
 
   private String yardsticks() {
-    Table table = new Table("session id", "block", "player id", "player", "hits", "balls");
+    SheetTable table =
+        SheetTable.with("session id", "block", "player id", "player", "hits", "balls");
     counted(CourtEvent.YardstickCounted.class)
         .forEach(
             event ->
@@ -218,7 +213,7 @@ final class CsvTables {
   }
 
   private String efforts() {
-    Table table = new Table("session id", "player id", "player", "rating from 0 to 10");
+    SheetTable table = SheetTable.with("session id", "player id", "player", "rating from 0 to 10");
     counted(CourtEvent.EffortRated.class)
         .forEach(
             event ->
@@ -228,8 +223,8 @@ final class CsvTables {
   }
 
   private String conditions() {
-    Table table =
-        new Table("session id", "at", "wind", "sun", "temperature in °C", "humidity in %");
+    SheetTable table =
+        SheetTable.with("session id", "at", "wind", "sun", "temperature in °C", "humidity in %");
     counted(CourtEvent.ConditionsNoted.class)
         .forEach(
             event -> {
@@ -246,7 +241,7 @@ final class CsvTables {
   }
 
   private String events() {
-    Table table = new Table("id", "session id", "at", "by", "what, as JSON");
+    SheetTable table = SheetTable.with("id", "session id", "at", "by", "what, as JSON");
     contents
         .events()
         .forEach(
@@ -290,37 +285,5 @@ final class CsvTables {
 
   private static Object number(OptionalDouble number) {
     return number.isPresent() ? number.getAsDouble() : "";
-  }
-
-  /** One table as it is written. */
-  private static final class Table {
-
-    private final StringBuilder text = new StringBuilder();
-    private final CSVPrinter printer;
-
-    Table(String... headings) {
-      try {
-        printer = new CSVPrinter(text, CSVFormat.RFC4180);
-        printer.printRecord((Object[]) headings);
-      } catch (IOException problem) {
-        throw new UncheckedIOException(problem);
-      }
-    }
-
-    void row(@Nullable Object... cells) {
-      try {
-        for (Object cell : cells) {
-          printer.print(
-              cell instanceof Number ? cell : SheetText.guarded(Objects.toString(cell, "")));
-        }
-        printer.println();
-      } catch (IOException problem) {
-        throw new UncheckedIOException(problem);
-      }
-    }
-
-    String text() {
-      return text.toString();
-    }
   }
 }

@@ -4,17 +4,10 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
-import java.util.SplittableRandom;
-import rallywright.catalogue.Catalogue;
-import rallywright.engine.club.Group;
-import rallywright.engine.simulation.SeededIds;
 import rallywright.store.ClubStore;
 
 /** Fills an empty store with an invented club and ten weeks of simulated sessions. */
 public final class DemoClub {
-
-  /** Weeks of history. */
-  public static final int WEEKS = 10;
 
   /** The seed of everything that is drawn. */
   public static final long SEED = 20_260_107L;
@@ -48,27 +41,14 @@ public final class DemoClub {
   }
 
   private static void fill(ClubStore store, Clock clock) {
-    SplittableRandom random = new SplittableRandom(SEED);
-    InventedPeople people = InventedPeople.with(SeededIds.of(random));
-    store.players().saveAll(people.players());
-    people.groups().forEach(store.groups()::save);
-    store.venues().save(people.venue());
     LocalDate today = LocalDate.now(clock);
-    LocalDate last = today.with(TemporalAdjusters.previous(DayOfWeek.TUESDAY));
-    DemoHistory history = DemoHistory.begin(people, Catalogue.shipped(), clock.getZone(), random);
-    Group tuesday = people.groups().get(0);
-    Group friday = people.groups().get(1);
-    for (int week = 0; week < WEEKS; week++) {
-      LocalDate date = last.minusWeeks(WEEKS - 1L - week);
-      history.beginWeek();
-      // The Friday before comes first, so that the last session is a Tuesday's.
-      if (week % 3 != 0) {
-        store(store, history.played(friday, date.minusDays(4)));
-      }
-      store(store, history.played(tuesday, date));
-    }
+    DemoSeason season = DemoSeason.played(SEED, today, clock.getZone());
+    store.players().saveAll(season.people().players());
+    season.people().groups().forEach(store.groups()::save);
+    store.venues().save(season.people().venue());
+    season.sessions().forEach(played -> store(store, played));
     LocalDate next = today.with(TemporalAdjusters.next(DayOfWeek.TUESDAY));
-    store.sessions().save(history.planned(tuesday, next));
+    store.sessions().save(season.history().planned(season.people().groups().get(0), next));
   }
 
   private static void store(ClubStore store, DemoHistory.Played played) {

@@ -24,6 +24,7 @@ import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanKnowledge;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.PlannedBlock;
+import rallywright.engine.plan.SearchWatch;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionPlanner;
 import rallywright.engine.plan.SessionWish;
@@ -56,6 +57,7 @@ final class DemoHistory {
   private final SeededIds ids;
   private final List<SessionProgress> past = new ArrayList<>();
   private final Map<PlayerId, Map<Skill, Double>> practised = new HashMap<>();
+  private final List<TrueSkills> weeks = new ArrayList<>();
   private ClubTruth truth;
 
   private DemoHistory(
@@ -71,6 +73,7 @@ final class DemoHistory {
             catalogue.drills(),
             catalogue.yardsticks(),
             random);
+    this.weeks.add(truth.skills());
   }
 
   /** A session with all that was noted. */
@@ -91,16 +94,21 @@ final class DemoHistory {
     return truth;
   }
 
+  /** What was true in each week so far, the first week first. */
+  List<TrueSkills> weeks() {
+    return List.copyOf(weeks);
+  }
+
   /** Every session so far. */
   List<SessionProgress> past() {
     return List.copyOf(past);
   }
 
-  void beginWeek() {
-    if (!past.isEmpty()) {
-      truth = truth.withSkills(truth.skills().afterWeek(SkillPrior.DEFAULT, practised, random));
-      practised.clear();
-    }
+  /** A week later: skills wander, and what was practised since the last time feeds them. */
+  void nextWeek() {
+    truth = truth.withSkills(truth.skills().afterWeek(SkillPrior.DEFAULT, practised, random));
+    weeks.add(truth.skills());
+    practised.clear();
   }
 
   Played played(Group group, LocalDate date) {
@@ -138,8 +146,8 @@ final class DemoHistory {
     int courts = present.size() > 8 ? 3 : 2;
     SessionWish wish = SessionWish.of(MINUTES, courts);
     PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
-    PlanAnswer answer =
-        SessionPlanner.plan(new PlanProblem(attendees, catalogue.drills(), wish, knowledge));
+    PlanProblem problem = new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
+    PlanAnswer answer = SessionPlanner.plan(problem, afterOneRound -> SearchWatch.Verdict.STOP);
     if (answer instanceof PlanAnswer.Planned found) {
       return new Session(
           new SessionId(ids.next()),

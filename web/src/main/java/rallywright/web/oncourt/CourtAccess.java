@@ -89,7 +89,7 @@ public final class CourtAccess {
    * @throws ResponseStatusException 403 for a key of another session, 401 for one that has run out
    * @throws NotHere if the address cannot name a session
    */
-  SessionId allowed(String session, HttpServletRequest request) {
+  public SessionId allowed(String session, HttpServletRequest request) {
     if (session.isBlank() || session.length() > SessionId.LONGEST) {
       throw notHere(session);
     }

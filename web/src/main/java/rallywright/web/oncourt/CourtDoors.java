@@ -32,6 +32,16 @@ class CourtDoors {
   }
 
   @Bean
+  Door arrivalDoor() {
+    return new Door("/court/*/arrivals", Door.Who.COURT, Door.Posts.JSON_ONLY);
+  }
+
+  @Bean
+  Door seatDoor() {
+    return new Door("/court/*/seats", Door.Who.COURT, Door.Posts.JSON_ONLY);
+  }
+
+  @Bean
   Door stateDoor() {
     return new Door("/court/*/state", Door.Who.COURT, Door.Posts.JSON_ONLY);
   }

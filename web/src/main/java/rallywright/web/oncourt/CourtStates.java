@@ -20,6 +20,7 @@ import rallywright.engine.session.SessionId;
 import rallywright.store.json.EventJson;
 import rallywright.store.json.PlanJson;
 import rallywright.web.page.UnitChoice;
+import rallywright.web.weather.WeatherBook;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -35,11 +36,13 @@ final class CourtStates {
   private final SessionDesk desk;
   private final CourtAccess access;
   private final UnitChoice units;
+  private final WeatherBook weather;
 
-  CourtStates(SessionDesk desk, CourtAccess access, UnitChoice units) {
+  CourtStates(SessionDesk desk, CourtAccess access, UnitChoice units, WeatherBook weather) {
     this.desk = desk;
     this.access = access;
     this.units = units;
+    this.weather = weather;
   }
 
   @GetMapping(path = "/court/{session}/state", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -63,7 +66,7 @@ final class CourtStates {
     out.put("events", events(open, from));
     out.put("planMark", mark);
     if (!mark.equals(plan)) {
-      out.put("plan", PhonePlan.of(open, units.current()));
+      out.put("plan", PhonePlan.of(open, units.current(), weather.of(id)));
     }
     return ResponseEntity.ok(JSON.writeValueAsString(out));
   }
@@ -73,7 +76,8 @@ final class CourtStates {
     int mark =
         31 * PlanJson.write(open.plan()).hashCode()
             + open.players().stream().map(player -> player.name()).toList().hashCode()
-            + units.current().name().hashCode();
+            + units.current().name().hashCode()
+            + weather.of(open.session().id()).hashCode();
     return Integer.toHexString(mark);
   }
 

@@ -15,7 +15,6 @@ import rallywright.engine.score.FinalScoreCheck;
 import rallywright.engine.score.GameState;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.RoundThePost;
-import rallywright.engine.score.ScoreRefusal;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.CourtEvent.BlockEnded;
 import rallywright.engine.session.CourtEvent.BlockStarted;
@@ -67,6 +66,11 @@ final class EventGate {
     KNOWN,
     /** It cannot stand and was not kept. */
     REFUSED
+  }
+
+  /** Whether a text is an id as phones make it. */
+  static boolean isId(String text) {
+    return ID.matcher(text).matches();
   }
 
   /** Looks at one event. */
@@ -223,7 +227,7 @@ final class EventGate {
             : GameState.Clock.RUNNING;
     return FinalScoreCheck.of(open.formatOf(blockOf(given.game()), game))
         .refusalOf(given.score(), clock)
-        .map(ScoreRefusal::sentence);
+        .map(refusal -> open.named(game, refusal.sentence()));
   }
 
   private Optional<String> countRefusal(YardstickCounted counted) {

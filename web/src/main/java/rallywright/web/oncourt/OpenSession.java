@@ -116,6 +116,13 @@ public final class OpenSession {
     return GameFormats.of(drill(block), block, game);
   }
 
+  /** A sentence of the engine about a game, with those who play it in the place of the sides. */
+  public String named(PlannedGame game, String sentence) {
+    return sentence
+        .replace("side A", names().listed(game.a().players()))
+        .replace("side B", names().listed(game.b().players()));
+  }
+
   /** The ids of the events so far. */
   Set<EventId> eventIds() {
     Set<EventId> ids = new HashSet<>();

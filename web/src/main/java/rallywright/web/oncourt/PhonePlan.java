@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Advice;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
@@ -24,6 +25,7 @@ import rallywright.engine.score.Side;
 import rallywright.paper.FirstNames;
 import rallywright.paper.LanePicture;
 import rallywright.web.page.Units;
+import rallywright.web.weather.ExpectedWeather;
 
 /**
  * The plan as phones may see it: first names, places, rules. The reasons of the plan, notes and
@@ -48,11 +50,11 @@ final class PhonePlan {
   }
 
   /** The plan as an object that becomes JSON. */
-  static Map<String, Object> of(OpenSession open, Units units) {
-    return new PhonePlan(open).session(units);
+  static Map<String, Object> of(OpenSession open, Units units, ExpectedWeather expected) {
+    return new PhonePlan(open).session(units, expected);
   }
 
-  private Map<String, Object> session(Units units) {
+  private Map<String, Object> session(Units units, ExpectedWeather expected) {
     Map<String, Object> plan = new LinkedHashMap<>();
     plan.put("name", open.session().name());
     plan.put("indoors", open.isIndoors());
@@ -63,6 +65,7 @@ final class PhonePlan {
             .map(id -> Map.of("id", id.value(), "name", names.of(id)))
             .toList());
     plan.put("cautions", CAUTIONS);
+    plan.put("weather", PhoneWeather.of(expected));
     plan.put("blocks", open.plan().blocks().stream().map(this::block).toList());
     plan.put("drawings", drawn);
     return plan;
@@ -145,6 +148,7 @@ final class PhonePlan {
   private Map<String, Object> seat(Seat seat, Optional<DrillForm.Scored> scored, Side side) {
     String task = scored.map(form -> form.layout().sides().of(side).task()).orElse("");
     return Map.of(
+        "ids", seat.players().stream().map(PlayerId::value).toList(),
         "names", seat.players().stream().map(names::of).toList(),
         "role", seat.role().words(),
         "task", task);

@@ -10,6 +10,7 @@ import org.springframework.stereotype.Component;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.club.Standing;
 import rallywright.engine.club.Venue;
 import rallywright.engine.club.VenueId;
 import rallywright.engine.session.CourtEvent;
@@ -19,6 +20,9 @@ import rallywright.engine.session.SessionId;
 import rallywright.paper.DrillBook;
 import rallywright.store.ClubStore;
 import rallywright.store.EventLog;
+import rallywright.store.KeyBook;
+import rallywright.store.StoreProblem;
+import rallywright.web.weather.WeatherBook;
 
 /** Joins what is stored of a session with its drills, and takes in what happened on court. */
 @Component
@@ -26,10 +30,12 @@ public final class SessionDesk {
 
   private final ClubStore store;
   private final DrillBook drills;
+  private final WeatherBook weather;
 
-  SessionDesk(ClubStore store, DrillBook drills) {
+  SessionDesk(ClubStore store, DrillBook drills, WeatherBook weather) {
     this.store = store;
     this.drills = drills;
+    this.weather = weather;
   }
 
   /** Every session, the newest first. */
@@ -38,6 +44,11 @@ public final class SessionDesk {
         .sorted(
             java.util.Comparator.comparing(Session::date).thenComparing(Session::start).reversed())
         .toList();
+  }
+
+  /** The weather that is expected for sessions. */
+  public WeatherBook weather() {
+    return weather;
   }
 
   /** The groups that sessions can be for. */
@@ -101,6 +112,35 @@ public final class SessionDesk {
     if (open.session().state() != state) {
       store.sessions().save(open.session().withState(state));
     }
+  }
+
+  /** Takes a session away that was only planned; answers why not, or empty. */
+  public Optional<String> removePlanned(SessionId session) {
+    try {
+      store.inOneStep(
+          () -> {
+            store.sessions().removePlanned(session);
+            store.keys().revokeAll(KeyBook.Kind.ON_COURT, session.value());
+            return session;
+          });
+      return Optional.empty();
+    } catch (StoreProblem begun) {
+      return Optional.of(String.valueOf(begun.getMessage()));
+    }
+  }
+
+  /** Names that the club knows and that do not take part in a session yet. */
+  public List<String> namesBeside(Session session) {
+    return store.players().all().stream()
+        .filter(each -> each.standing() == Standing.ACTIVE || each.standing() == Standing.WALK_IN)
+        .filter(each -> !session.plan().present().contains(each.id()))
+        .map(Player::name)
+        .toList();
+  }
+
+  /** A new id for a walk-in whose name is typed at the desk. */
+  public PlayerId freshPlayerId() {
+    return new PlayerId(store.freshId());
   }
 
   /** A new id for an event that is made at the desk. */

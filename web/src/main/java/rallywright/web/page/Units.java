@@ -35,7 +35,7 @@ public enum Units {
 
     @Override
     public String temperature(double celsius) {
-      return whole(celsius * 9 / 5 + 32) + " °F";
+      return whole(celsius * 9 / 5 + 32) + "\u00a0°F";
     }
   },
   /** Metres, kilometres per hour, degrees Celsius. */
@@ -57,7 +57,7 @@ public enum Units {
 
     @Override
     public String temperature(double celsius) {
-      return whole(celsius) + " °C";
+      return whole(celsius) + "\u00a0°C";
     }
   };
 

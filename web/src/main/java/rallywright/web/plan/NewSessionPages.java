@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
@@ -15,13 +14,6 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
-import rallywright.engine.plan.PlanAnswer;
-import rallywright.engine.plan.PlanProblem;
-import rallywright.engine.plan.SessionPlan;
-import rallywright.engine.plan.SessionPlanner;
-import rallywright.engine.plan.SessionWish;
-import rallywright.engine.session.Session;
-import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
 import rallywright.web.page.Confirmation;
 import rallywright.web.page.Form;
@@ -36,15 +28,15 @@ final class NewSessionPages {
   private static final int UNPROCESSABLE = 422;
 
   private final ClubStore store;
-  private final PlanDesk desk;
+  private final WishPlanner planner;
   private final PageFrames frames;
   private final WishForm wishes;
 
-  NewSessionPages(ClubStore store, PlanDesk desk, PageFrames frames) {
+  NewSessionPages(ClubStore store, WishPlanner planner, PageFrames frames) {
     this.store = store;
-    this.desk = desk;
+    this.planner = planner;
     this.frames = frames;
-    this.wishes = new WishForm(store);
+    this.wishes = WishForm.of(store);
   }
 
   @GetMapping("/sessions/new")
@@ -66,10 +58,17 @@ final class NewSessionPages {
             .with("start", "18:00")
             .with("minutes", "90")
             .with("courts", "1")
-            .with("coverage", "FULL")
+            .with("coverage", "NEEDS".equals(request.getParameter("coverage")) ? "NEEDS" : "FULL")
             .with("group", group)
             .with("who", ticked);
-    return show(form, List.of(), request, model);
+    return show(inFront(request).shownIn(form), List.of(), request, model);
+  }
+
+  /** What a week of a season puts in front, if the page was reached from there. */
+  private static MoreWishes inFront(HttpServletRequest request) {
+    FormReader in = FormReader.of(request);
+    MoreWishes wishes = MoreWishes.read(in);
+    return in.failed() ? MoreWishes.NONE : wishes;
   }
 
   @PostMapping("/sessions/new")
@@ -84,46 +83,13 @@ final class NewSessionPages {
       response.setStatus(UNPROCESSABLE);
       return show(in.form(), List.of(), request, model);
     }
-    Outcome outcome = store.inOneStep(() -> planned(wished));
+    WishPlanner.Outcome outcome = planner.newSession(wished);
     if (!outcome.refused().isEmpty()) {
       response.setStatus(UNPROCESSABLE);
       return show(in.form(), outcome.refused(), request, model);
     }
     Confirmation.say(redirect, "The plan is ready. Change anything; the clock answers at once.");
     return "redirect:/sessions/" + outcome.session() + "/plan";
-  }
-
-  /** The id of the stored session, or why nothing was stored. */
-  private record Outcome(String session, List<String> refused) {}
-
-  private Outcome planned(WishForm.Wished wished) {
-    SessionWish wish =
-        SessionWish.of(wished.minutes(), wished.courts()).withCoverage(wished.coverage());
-    List<PlayerId> present = new ArrayList<>(wished.present());
-    wished.walkIns().forEach(player -> present.add(player.id()));
-    PlanProblem problem = desk.problem(present, wished.walkIns(), wish);
-    PlanAnswer answer = SessionPlanner.plan(problem);
-    if (answer instanceof PlanAnswer.Refused refused) {
-      return new Outcome("", refused.sentences());
-    }
-    SessionPlan plan = ((PlanAnswer.Planned) answer).plan();
-    if (wished.template().isPresent()) {
-      plan = desk.fromTemplate(problem, plan, wished.template().get());
-    }
-    wished.walkIns().forEach(store.players()::save);
-    Session session =
-        new Session(
-            new SessionId(store.freshId()),
-            wished.name(),
-            wished.date(),
-            wished.start(),
-            wished.venue(),
-            wished.group(),
-            plan,
-            Session.State.PLANNED);
-    store.sessions().save(session);
-    desk.keepCoverage(session, wished.coverage());
-    return new Outcome(session.id().value(), List.of());
   }
 
   private String show(Form form, List<String> refused, HttpServletRequest request, Model model) {

@@ -4,7 +4,9 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.PlannedBlock;
@@ -24,6 +26,7 @@ import rallywright.web.oncourt.OpenSession;
  * @param lines the directions that are played
  * @param reason why it is in the plan
  * @param turns who plays whom, turn by turn
+ * @param spared whom a limit keeps out of this drill, may be empty
  * @param kind what sort of block it is
  * @param locked whether it was begun and stays as it is
  */
@@ -36,6 +39,7 @@ public record PlanBlock(
     String lines,
     String reason,
     List<Turn> turns,
+    String spared,
     PlannedBlock.Kind kind,
     boolean locked) {
 
@@ -52,7 +56,8 @@ public record PlanBlock(
     return !turns.isEmpty();
   }
 
-  static List<PlanBlock> of(OpenSession open, Set<BlockId> touched) {
+  static List<PlanBlock> of(
+      OpenSession open, Set<BlockId> touched, Function<PlannedBlock, List<PlayerId>> spared) {
     List<PlanBlock> blocks = new ArrayList<>();
     double gone = 0;
     for (PlannedBlock block : open.plan().blocks()) {
@@ -67,6 +72,7 @@ public record PlanBlock(
               lines(block),
               block.reason(),
               turns(open, block),
+              open.names().listed(spared.apply(block)),
               block.kind(),
               touched.contains(block.id())));
       gone = end;
@@ -82,7 +88,7 @@ public record PlanBlock(
     return block.games().stream()
         .map(game -> game.place().lane().direction().words())
         .distinct()
-        .collect(Collectors.joining(", "));
+        .collect(Collectors.joining(" and "));
   }
 
   private static List<Turn> turns(OpenSession open, PlannedBlock block) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
@@ -14,7 +15,6 @@ import rallywright.engine.plan.Attendee;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.Line;
-import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlanEdit;
 import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlanKnowledge;
@@ -23,7 +23,10 @@ import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionWish;
 import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.practice.SkillWorth;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.PracticeReading;
+import rallywright.engine.season.SeasonWeek;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
@@ -35,6 +38,7 @@ import rallywright.web.progress.ClubReadings;
 class PlanDesk {
 
   private static final String COVERAGE = "plan.coverage.";
+  private static final String MORE = "plan.more.";
 
   private final ClubStore store;
   private final ClubReadings readings;
@@ -59,19 +63,35 @@ class PlanDesk {
    * @param present who is there, walk-ins included
    * @param walkIns those of them who are not stored yet
    * @param wish what the coach asks for
+   * @param more who only fills in, and which skills stand in front
    */
-  PlanProblem problem(List<PlayerId> present, List<Player> walkIns, SessionWish wish) {
+  PlanProblem problem(
+      List<PlayerId> present, List<Player> walkIns, SessionWish wish, MoreWishes more) {
     ClubReading reading = readings.now();
-    List<Attendee> attendees = new ArrayList<>();
-    for (PlayerId id : present) {
-      store.players().find(id).ifPresent(player -> attendees.add(attendee(player, reading)));
-    }
+    List<Attendee> attendees = attendees(present);
     for (Player walkIn : walkIns) {
       PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
       attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
     }
-    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
-    return new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
+    attendees.replaceAll(
+        each -> more.fillsIn().filter(each.id()::equals).isPresent() ? each.fillingIn() : each);
+    PlanKnowledge knowledge =
+        PlanKnowledge.firstIdeas(attendees)
+            .withPaces(reading.paces())
+            .withGains(PracticeReading.beside(reading.gains()));
+    SkillWorth focused = SeasonWeek.inFront(knowledge.worth(), more.focus());
+    return new PlanProblem(attendees, catalogue.drills(), wish, knowledge.withWorth(focused))
+        .withYardsticks(catalogue.yardsticks());
+  }
+
+  /** What is known of players who are stored. */
+  List<Attendee> attendees(List<PlayerId> ids) {
+    ClubReading reading = readings.now();
+    List<Attendee> attendees = new ArrayList<>();
+    for (PlayerId id : ids) {
+      store.players().find(id).ifPresent(player -> attendees.add(attendee(player, reading)));
+    }
+    return attendees;
   }
 
   private static Attendee attendee(Player player, ClubReading reading) {
@@ -80,21 +100,39 @@ class PlanDesk {
 
   /** The problem behind a stored session. */
   PlanProblem problem(Session session) {
-    return problem(session.plan().present(), List.of(), wish(session));
+    return problem(session.plan().present(), List.of(), wish(session), more(session));
   }
 
   SessionWish wish(Session session) {
     Coverage coverage =
         store.settings().get(COVERAGE + session.id()).map(Coverage::valueOf).orElse(Coverage.FULL);
-    return SessionWish.of(session.plan().minutes(), session.plan().courts()).withCoverage(coverage);
+    return SessionWish.of(session.plan().minutes(), session.plan().courts())
+        .withCoverage(coverage)
+        .withRequests(more(session).requests());
   }
 
-  void keepCoverage(Session session, Coverage coverage) {
+  /** What was asked for beyond the usual. */
+  MoreWishes more(Session session) {
+    return store.settings().get(MORE + session.id()).map(MoreWishes::of).orElse(MoreWishes.NONE);
+  }
+
+  void keepWish(Session session, Coverage coverage, MoreWishes more) {
     store.settings().put(COVERAGE + session.id(), coverage.name());
+    store.settings().put(MORE + session.id(), more.text());
   }
 
-  PlanCheck check(Session session) {
-    return PlanEditor.of(problem(session)).check(session.plan());
+  /** A change of a plan; a wish or a drill that is no longer there is answered as a refusal. */
+  PlanEdit edit(Session session, Function<PlanEditor, PlanEdit> change) {
+    try {
+      return change.apply(editor(session));
+    } catch (IllegalArgumentException unmet) {
+      return new PlanEdit.Refused(String.valueOf(unmet.getMessage()));
+    }
+  }
+
+  /** An editor of a stored session's plan. */
+  PlanEditor editor(Session session) {
+    return PlanEditor.of(problem(session));
   }
 
   /** The blocks that were begun or hold a score; they may not be changed any more. */

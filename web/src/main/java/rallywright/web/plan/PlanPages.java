@@ -16,22 +16,28 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.club.Player;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlanEdit;
+import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.SessionPlanner;
+import rallywright.engine.plan.WhyNot;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
 import rallywright.web.page.Confirmation;
+import rallywright.web.page.DayWords;
 import rallywright.web.page.FormReader;
 import rallywright.web.page.NotHere;
 import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
+import rallywright.web.weather.WeatherBook;
+import rallywright.web.weather.WeatherWords;
 
 /** A session's plan: see it, change it by hand, plan it anew, keep it as a template. */
 @Controller
@@ -43,12 +49,19 @@ final class PlanPages {
   private final SessionDesk sessions;
   private final PlanDesk desk;
   private final PageFrames frames;
+  private final WeatherBook weather;
 
-  PlanPages(ClubStore store, SessionDesk sessions, PlanDesk desk, PageFrames frames) {
+  PlanPages(
+      ClubStore store,
+      SessionDesk sessions,
+      PlanDesk desk,
+      PageFrames frames,
+      WeatherBook weather) {
     this.store = store;
     this.sessions = sessions;
     this.desk = desk;
     this.frames = frames;
+    this.weather = weather;
   }
 
   @GetMapping("/sessions/{id}/plan")
@@ -64,18 +77,24 @@ final class PlanPages {
       HttpServletResponse response,
       Model model) {
     FormReader in = FormReader.of(request);
-    OpenSession open = open(id);
-    Set<BlockId> touched = PlanDesk.touched(open.progress());
-    PlanEdit answer =
-        PlanChange.of(in, open.session(), touched).apply(desk.problem(open.session()));
+    PlanEdit answer = store.inOneStep(() -> changed(id, in));
     if (answer instanceof PlanEdit.Refused refused) {
       response.setStatus(isPart(request) ? 200 : UNPROCESSABLE);
-      return show(open, refused.sentence(), request, model);
+      return show(open(id), refused.sentence(), request, model);
     }
-    store.sessions().save(open.session().withPlan(((PlanEdit.Changed) answer).plan()));
     return isPart(request)
         ? show(open(id), "", request, model)
         : "redirect:/sessions/" + id + "/plan";
+  }
+
+  private PlanEdit changed(String id, FormReader in) {
+    OpenSession open = open(id);
+    PlanChange change = PlanChange.of(in, open, PlanDesk.touched(open.progress()));
+    PlanEdit answer = desk.edit(open.session(), change::apply);
+    if (answer instanceof PlanEdit.Changed changed) {
+      store.sessions().save(open.session().withPlan(changed.plan()));
+    }
+    return answer;
   }
 
   @PostMapping("/sessions/{id}/plan/anew")
@@ -131,6 +150,15 @@ final class PlanPages {
     return "redirect:/sessions/" + id + "/plan";
   }
 
+  @PostMapping("/sessions/{id}/plan/template/remove")
+  String forget(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
+    OpenSession open = open(id);
+    String name = FormReader.of(request).raw("template");
+    store.sessions().removeTemplate(name);
+    Confirmation.say(redirect, "The template \"" + FormReader.echo(name) + "\" is not kept now.");
+    return "redirect:/sessions/" + open.session().id() + "/plan";
+  }
+
   private static boolean isPart(HttpServletRequest request) {
     return "true".equals(request.getHeader("HX-Request"));
   }
@@ -142,21 +170,39 @@ final class PlanPages {
     return sessions.find(new SessionId(id)).orElseThrow(PlanPages::notHere);
   }
 
-  private static NotHere notHere() {
+  static NotHere notHere() {
     return new NotHere("There is no such session. Maybe it was removed; look under Sessions.");
   }
 
   private String show(OpenSession open, String problem, HttpServletRequest request, Model model) {
     Session session = open.session();
-    model.addAttribute("frame", frames.frame(session.name(), PageFrame.Part.SESSIONS, request));
+    PageFrame frame = frames.frame(session.name(), PageFrame.Part.SESSIONS, request);
+    model.addAttribute("frame", frame);
     model.addAttribute("session", session);
+    model.addAttribute("indoors", open.isIndoors());
+    model.addAttribute("weather", WeatherWords.of(weather.of(session.id()), frame.units()));
     model.addAttribute("who", open.names().listed(session.plan().present()));
-    model.addAttribute("board", board(open, problem));
+    model.addAttribute("when", DayWords.of(session));
+    model.addAttribute("templates", store.sessions().templates().keySet());
+    model.addAttribute("drills", WishChoices.drills());
+    String asked = request.getParameter("why") == null ? "" : request.getParameter("why");
+    model.addAttribute("asked", asked);
+    model.addAttribute("why", why(session, asked));
+    String block = request.getParameter("block") == null ? "" : request.getParameter("block");
+    model.addAttribute("board", board(open, new PlanBoard.Problem(problem, block)));
     return isPart(request) ? "plan/board" : "plan/page";
   }
 
-  private PlanBoard board(OpenSession open, String problem) {
-    PlanCheck check = desk.check(open.session());
+  /** Why a drill is not in the plan, or an empty text where nobody asked. */
+  private String why(Session session, String drill) {
+    return !WishChoices.drills().containsKey(drill)
+        ? ""
+        : WhyNot.of(desk.problem(session)).about(session.plan(), new DrillKey(drill)).sentence();
+  }
+
+  private PlanBoard board(OpenSession open, PlanBoard.Problem problem) {
+    PlanEditor editor = desk.editor(open.session());
+    PlanCheck check = editor.check(open.plan());
     Set<BlockId> touched = PlanDesk.touched(open.progress());
     String coverage =
         check.minutesByGroup().entrySet().stream()
@@ -164,14 +210,15 @@ final class PlanPages {
             .collect(Collectors.joining(", "));
     return new PlanBoard(
         open.session().id().value(),
-        PlanBlock.of(open, touched),
+        PlanBlock.of(open, touched, editor::spared),
         check.clock().words(),
         check.clock().fits(),
         coverage,
         check.brokenRules().stream().map(PlanCheck.BrokenRule::sentence).toList(),
-        check.gapWords(),
+        check.clock().fits() && check.brokenRules().isEmpty() ? check.gapWords() : "",
         problem,
         offered(),
+        people(open),
         lastBefore(open.session()).map(last -> BesideLast.words(open, last)).orElse(""));
   }
 
@@ -185,6 +232,12 @@ final class PlanPages {
                 !each.date().atTime(each.start()).isAfter(session.date().atTime(session.start())))
         .findFirst()
         .flatMap(each -> sessions.find(each.id()));
+  }
+
+  private static Map<String, String> people(OpenSession open) {
+    Map<String, String> people = new LinkedHashMap<>();
+    open.plan().present().forEach(id -> people.put(id.value(), open.names().of(id)));
+    return people;
   }
 
   private Map<String, String> offered() {

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -24,6 +25,7 @@ import rallywright.engine.club.Venue;
 import rallywright.engine.club.VenueId;
 import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.web.page.AllowedNumber;
 import rallywright.web.page.FormReader;
@@ -40,10 +42,25 @@ final class WishForm {
   private static final AllowedNumber COURTS =
       new AllowedNumber("The number of courts", 1, Venue.MOST_COURTS, "Maybe 1.");
 
-  private final ClubStore store;
+  /** What stands for the last session among the templates; no template is named like this. */
+  private static final String LAST = "(last session)";
 
-  WishForm(ClubStore store) {
+  private final ClubStore store;
+  private final Set<PlayerId> also;
+
+  private WishForm(ClubStore store, Set<PlayerId> also) {
     this.store = store;
+    this.also = also;
+  }
+
+  /** Offers everybody who trains now. */
+  static WishForm of(ClubStore store) {
+    return new WishForm(store, Set.of());
+  }
+
+  /** Offers everybody who trains now and those who were planned for before. */
+  static WishForm alsoOffering(ClubStore store, Collection<PlayerId> planned) {
+    return new WishForm(store, Set.copyOf(planned));
   }
 
   /** What was wished for; walk-ins are not stored yet. */
@@ -58,12 +75,16 @@ final class WishForm {
       int minutes,
       int courts,
       Coverage coverage,
+      MoreWishes more,
       Optional<SessionPlan> template) {}
 
   /** Everybody who can be chosen, by name. */
   List<Player> offered() {
     return store.players().all().stream()
-        .filter(player -> Set.of(Standing.ACTIVE, Standing.WALK_IN).contains(player.standing()))
+        .filter(
+            player ->
+                Set.of(Standing.ACTIVE, Standing.WALK_IN).contains(player.standing())
+                    || (player.standing() == Standing.ARCHIVED && also.contains(player.id())))
         .sorted(Comparator.comparing(Player::name))
         .toList();
   }
@@ -91,6 +112,7 @@ final class WishForm {
   Map<String, String> templates() {
     Map<String, String> names = new LinkedHashMap<>();
     names.put("", "a fresh plan");
+    last().ifPresent(last -> names.put(LAST, "the drills of the last session"));
     store.sessions().templates().keySet().forEach(name -> names.put(name, name));
     return names;
   }
@@ -111,6 +133,7 @@ final class WishForm {
               + (present.size() + walkIns.size())
               + " will be there. Maybe tick who comes, or add a walk-in by name.");
     }
+    MoreWishes more = MoreWishes.read(in);
     Optional<SessionPlan> template = template(in);
     refuseUnknown(in, "venue", "The venue", venues());
     refuseUnknown(in, "group", "The group", groups());
@@ -118,7 +141,7 @@ final class WishForm {
       return null;
     }
     return new Wished(
-        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage,
+        name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage, more,
         template);
   }
 
@@ -211,10 +234,18 @@ final class WishForm {
     return name.strip().toLowerCase(Locale.ROOT);
   }
 
+  /** The newest session that was planned or played. */
+  private Optional<SessionPlan> last() {
+    return store.sessions().all().stream().findFirst().map(Session::plan);
+  }
+
   private Optional<SessionPlan> template(FormReader in) {
     String name = in.raw("template");
     if (name.isEmpty()) {
       return Optional.empty();
+    }
+    if (name.equals(LAST)) {
+      return last();
     }
     Optional<SessionPlan> found = Optional.ofNullable(store.sessions().templates().get(name));
     if (found.isEmpty()) {

@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.reading.ClubHistory;
 import rallywright.engine.reading.ClubReading;
+import rallywright.engine.reading.PointReading;
 import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
@@ -23,8 +24,10 @@ public final class ClubReadings {
   private final Clock clock;
   private final Catalogue catalogue = Catalogue.shipped();
   private @Nullable Kept kept;
+  private @Nullable PointReading points;
+  private @Nullable ClubReading pointsOf;
 
-  private record Kept(long revision, LocalDate day, ClubReading reading) {}
+  private record Kept(long revision, LocalDate day, ClubHistory history, ClubReading reading) {}
 
   @Autowired
   ClubReadings(ClubStore store, SessionDesk desk) {
@@ -34,19 +37,41 @@ public final class ClubReadings {
   }
 
   /** The reading of this moment. */
-  public synchronized ClubReading now() {
+  public ClubReading now() {
+    return kept().reading();
+  }
+
+  /** What the reading of this moment rests on. */
+  ClubHistory history() {
+    return kept().history();
+  }
+
+  /** What this reading says of whole points; worked out once. */
+  public synchronized PointReading points() {
+    Kept now = kept();
+    PointReading found = points;
+    if (found == null || pointsOf != now.reading()) {
+      found = now.reading().points();
+      points = found;
+      pointsOf = now.reading();
+    }
+    return found;
+  }
+
+  private synchronized Kept kept() {
     LocalDate today = LocalDate.now(clock);
     long revision = store.revision();
     Kept last = kept;
     if (last == null || last.revision() != revision || !last.day().equals(today)) {
-      last = new Kept(revision, today, read(today));
+      last = kept(revision, today, last);
       kept = last;
     }
-    return last.reading();
+    return last;
   }
 
-  private ClubReading read(LocalDate today) {
-    return ClubReading.of(
+  /** Goes on from the last reading where there is one, so that a session costs little. */
+  private Kept kept(long revision, LocalDate today, @Nullable Kept last) {
+    ClubHistory history =
         new ClubHistory(
             store.players().all(),
             catalogue.drills(),
@@ -57,6 +82,8 @@ public final class ClubReadings {
                 .flatMap(id -> desk.find(id).stream())
                 .map(OpenSession::progress)
                 .toList(),
-            today));
+            today);
+    ClubReading reading = last == null ? ClubReading.of(history) : last.reading().after(history);
+    return new Kept(revision, today, history, reading);
   }
 }

@@ -8,6 +8,6 @@ import java.util.List;
  * @param id the player's id
  * @param name the name
  * @param cells for each skill the rallies in ten, from–to, or empty where it is too early to tell
- * @param next the skill that is worth most to practise next
+ * @param load what this week's sessions asked of the player, "–" where nothing was rated
  */
-public record PlayerRow(String id, String name, List<String> cells, String next) {}
+public record PlayerRow(String id, String name, List<String> cells, String load) {}

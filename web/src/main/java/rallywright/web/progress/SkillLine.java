@@ -10,16 +10,17 @@ import rallywright.web.page.Estimate;
  * @param name the skill in words
  * @param enough whether more can be said than "too early to tell"
  * @param estimate the bar with its sentence
- * @param change whether it changed, may be empty
- * @param course the weeks as a picture
+ * @param basis what the estimate rests on, a sentence
+ * @param change how it changed between the two dates, empty where there is nothing to compare
+ * @param chart the weeks as a picture
  */
 public record SkillLine(
-    String name, boolean enough, Estimate estimate, String change, CoursePicture course) {
+    String name, boolean enough, Estimate estimate, String basis, String change, SkillChart chart) {
 
   /** The scale that all skills share, so that bars can be compared. */
   static final Estimate.Scale SHARES = new Estimate.Scale(0.1, 0.9, "1 in 10", "9 in 10");
 
-  static SkillLine of(SkillReading reading) {
+  static SkillLine of(SkillReading reading, String change) {
     Skill skill = reading.skill();
     return new SkillLine(
         SkillWords.capital(skill.words()),
@@ -30,7 +31,8 @@ public record SkillLine(
             reading.share(),
             reading.highShare(),
             SkillWords.standing(reading)),
-        SkillWords.change(reading),
-        CoursePicture.of(reading));
+        SkillWords.basis(reading),
+        reading.enough() ? change : "",
+        SkillChart.of(reading));
   }
 }

@@ -109,7 +109,7 @@ final class FromPaperPages {
     Score score = Score.of(a.getAsInt(), b.getAsInt());
     Optional<String> refusal = refusal(open.formatOf(block, game), score, finish);
     if (refusal.isPresent()) {
-      in.problem("a-" + field, refusal.get());
+      in.problem("a-" + field, open.named(game, refusal.get()));
       return Optional.empty();
     }
     return isKnown(open, game, score, finish)

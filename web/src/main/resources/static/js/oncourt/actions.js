@@ -155,8 +155,17 @@ function weather(scene, change) {
 function warmer(scene, data) {
   const noted = scene.session.conditions?.celsius;
   const step = Number(data.by) / (scene.plan.units === 'FEET' ? 1.8 : 1);
-  const celsius = noted === undefined ? 20 : Math.min(60, Math.max(-40, noted + step));
+  const celsius = noted === undefined ? scene.plan.weather?.celsius ?? 20
+    : Math.min(60, Math.max(-40, noted + step));
   return weather(scene, { celsius: Math.round(celsius * 10) / 10 });
+}
+
+/** @param {Scene} scene @param {DOMStringMap} data @returns {Outcome} */
+function damper(scene, data) {
+  const noted = scene.session.conditions?.humidityPercent;
+  const percent = noted === undefined ? scene.plan.weather?.humidityPercent ?? 50
+    : Math.min(100, Math.max(0, noted + Number(data.by)));
+  return weather(scene, { humidityPercent: Math.round(percent) });
 }
 
 /** Every action by the name that stands on the button. @type {Record<string, Action>} */
@@ -166,6 +175,7 @@ export const actions = {
   undo,
   ball,
   warmer,
+  damper,
   'start-block': startBlock,
   'next-block-now': nextBlock,
   'next-block': (scene) => scene.openGames().length > 0

@@ -10,7 +10,8 @@ import { at, isSideOut } from './score.js';
 /**
  * One side of a game, as others may see it.
  * @typedef {object} SeatPlan
- * @property {string[]} names first names
+ * @property {string[]} ids who plays it
+ * @property {string[]} names first names, in the same order
  * @property {string} role
  * @property {string} task what this side does, in one sentence
  */
@@ -35,7 +36,7 @@ import { at, isSideOut } from './score.js';
 /**
  * @typedef {object} BlockPlan
  * @property {string} id
- * @property {'WARM_UP'|'DRILL'|'FULL_GAME'|'YARDSTICK'|'BREAK'} kind
+ * @property {'WARM_UP'|'DRILL'|'TOGETHER'|'FULL_GAME'|'YARDSTICK'|'BREAK'} kind
  * @property {string} title
  * @property {string} rule
  * @property {string[]} cues
@@ -54,6 +55,9 @@ import { at, isSideOut } from './score.js';
  * @property {'FEET'|'METRIC'} units
  * @property {{id: string, name: string}[]} players
  * @property {string[]} cautions
+ * @property {{celsius: number|null, humidityPercent: number|null, always: string, edition: string,
+ *   heat: [number, string, string][]}} [weather] what is expected; heat by category: from (°F),
+ *   words, advice
  * @property {BlockPlan[]} blocks
  * @property {Record<string, string>} drawings
  */
@@ -70,6 +74,7 @@ import { at, isSideOut } from './score.js';
  * @property {[number|null, number|null]} picked an unfinished score that is being picked
  * @property {{kind: string, id?: string}|null} sheet
  * @property {string} said what was just done
+ * @property {string} problem why the last change of who plays was not made
  * @property {'right'|'left'} hand
  * @property {boolean} stays whether the person knows that the page must stay open
  */

@@ -3,6 +3,7 @@
 import { actions, stamped } from './actions.js';
 import { el, fit } from './dom.js';
 import { phoneName } from './ids.js';
+import { arrive, swap } from './people.js';
 import { Scene } from './model.js';
 import { Sync } from './sync.js';
 import { Horn, keepAwake } from './horn.js';
@@ -21,7 +22,7 @@ const by = phoneName();
 const horn = new Horn();
 const KEPT = `rallywright-view ${session}`;
 const NEW = { mode: 'result', block: null, lane: null, game: null, player: null, timeCalled: false,
-  picked: [null, null], sheet: null, said: '', hand: 'right', stays: false };
+  picked: [null, null], sheet: null, said: '', problem: '', hand: 'right', stays: false };
 
 /** @type {import('./model.js').Choice} */
 let choice = /** @type {any} */ ({ ...NEW, ...kept() });
@@ -130,13 +131,17 @@ function tapped(event) {
     sync.forgetRefusals();
     return;
   }
+  if (button.dataset.act === 'arrive' || button.dataset.act === 'swap') {
+    changePeople(button.dataset);
+    return;
+  }
   if (button.dataset.act === 'save-file') {
     saveFile(sync.waiting(), by);
     return;
   }
   const at = Date.now();
   const outcome = actions[button.dataset.act ?? '']?.(now, button.dataset, at) ?? {};
-  choice = { ...choice, ...outcome.choice };
+  choice = { ...choice, problem: '', ...outcome.choice };
   keep();
   if (outcome.events && outcome.events.length > 0) {
     navigator.vibrate?.(15);
@@ -149,7 +154,26 @@ function tapped(event) {
   }
 }
 
+/** @param {DOMStringMap} data */
+async function changePeople(data) {
+  const field = /** @type {HTMLInputElement|null} */ (document.getElementById('arrival'));
+  const { done, problem } = data.act === 'arrive'
+    ? await arrive(sync, field?.value ?? '') : await swap(sync, data);
+  if (done && field) {
+    field.value = '';
+  }
+  choice = { ...choice, problem, ...(done ? { said: done } : {}),
+    ...(done && data.act === 'swap' ? { sheet: null, game: null } : {}) };
+  show();
+}
+
 document.addEventListener('click', tapped);
+document.addEventListener('keydown', (event) => {
+  if (event.key === 'Enter' && event.target instanceof Element && event.target.id === 'arrival') {
+    event.preventDefault();
+    changePeople(/** @type {any} */ ({ act: 'arrive' }));
+  }
+});
 setInterval(() => document.visibilityState === 'visible' && show(), 1000);
 document.addEventListener('visibilitychange', show);
 keepAwake();

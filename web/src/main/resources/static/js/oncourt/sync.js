@@ -201,6 +201,39 @@ export class Sync {
    * @param {string} what @param {RequestInit} how @returns {Promise<Response|null>}
    */
   async ask(what, how) {
+    const response = await this.reach(what, how);
+    if (response && !response.ok) {
+      throw new Error(`answered ${response.status}`);
+    }
+    return response;
+  }
+
+  /**
+   * Asks for a change of who is there or who plays; unlike scores it does not wait for the server.
+   * @param {string} what @param {object} body @returns {Promise<string>} why not, or an empty text
+   */
+  async change(what, body) {
+    try {
+      const response = await this.reach(what, { method: 'POST', body: JSON.stringify(body) });
+      if (!response) {
+        return 'This phone is not let in any more. Scan the code of the session again.';
+      }
+      if (response.ok) {
+        await this.look();
+        return '';
+      }
+      const { problem } = await response.json();
+      return problem ?? 'The server did not take this. Load the page again, then try once more.';
+    } catch {
+      return 'The server cannot be reached just now. Go nearer to the Wi-Fi, then try again.';
+    }
+  }
+
+  /**
+   * One message and its answer, whatever it says; null where the phone is not let in.
+   * @param {string} what @param {RequestInit} how @returns {Promise<Response|null>}
+   */
+  async reach(what, how) {
     const send = () =>
       fetch(`/court/${encodeURIComponent(this.session)}/${what}`, {
         ...how,
@@ -214,13 +247,7 @@ export class Sync {
       response = await send();
     }
     this.closed = isShut(response);
-    if (this.closed) {
-      return null;
-    }
-    if (!response.ok) {
-      throw new Error(`answered ${response.status}`);
-    }
-    return response;
+    return this.closed ? null : response;
   }
 
   /** The person has read why something was refused. */

@@ -68,7 +68,7 @@ class FromPaperIT {
   void headStart_notReached_isRefused() {
     HttpResponse<String> answer =
         coach.postForm(PAGE, PAGE, Map.of("a-b3-t1-l1", "0", "b-b3-t1-l1", "5"));
-    assertThat(answer.body()).contains("at least its head start (2)");
+    assertThat(answer.body()).contains("must give Ilse at least its head start (2)");
   }
 
   @Test

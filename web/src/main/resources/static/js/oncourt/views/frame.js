@@ -14,6 +14,7 @@ export function bar(scene, way) {
     el('button.bar-block', { 'data-act': 'sheet', 'data-sheet': 'blocks' },
       el('span.bar-count', {}, number ? `${number} of ${blocks.length}` : 'End'),
       ' ', el('span.bar-title', {}, scene.block?.title ?? scene.plan.name)),
+    document.body.dataset.demo === 'yes' ? el('span.bar-way', { 'data-key': 'demo' }, 'demo') : null,
     hornIn(scene),
     wayHome(way),
     el('button.bar-more', { 'data-act': 'sheet', 'data-sheet': 'more' }, 'More'));

@@ -53,7 +53,8 @@ export function info(scene, game) {
       el('span.info-rule', {}, scene.block?.rule ?? ''),
       el('span.info-small', {}, `${capital(game.direction)}. ${headStart(game)}`,
         sitting.length > 0 ? ` Sitting out: ${sitting.join(', ')}.` : ''),
-      seat(game, 'A')));
+      seat(game, 'A'),
+      el('span.unseen', {}, 'More on this drill')));
 }
 
 /** @param {GamePlan} game @param {Side} side */

@@ -5,6 +5,7 @@ import { names } from '../model.js';
 import { headStart, resultGrid } from './scoring.js';
 import { KEEP_OPEN, saveButton, sheet, standing } from './frame.js';
 import { cautions } from './other.js';
+import { categoryOf, heatIndex } from '../heat.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
 
@@ -32,6 +33,8 @@ export function openSheet(scene, coach, way) {
       return endings(scene);
     case 'others-play':
       return othersPlay(scene);
+    case 'seats':
+      return seats(scene);
     case 'counted':
       return counted(scene);
     case 'total':
@@ -87,6 +90,9 @@ function drill(scene) {
     game ? el('p', {}, el('strong', {}, `${names(game, 'A')}, near: `), game.a.task) : null,
     game ? el('p', {}, headStart(game)) : null,
     game?.roundThePost ? el('p', {}, 'A ball legally played round the post wins the rally.') : null,
+    game && scene.view(game).status === 'NOT_BEGUN'
+      ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'seats' }, 'Somebody else plays')
+      : null,
     block.cues.length > 0 ? el('ul', {}, block.cues.map((cue) => el('li', {}, cue))) : null]);
 }
 
@@ -116,6 +122,43 @@ function endings(scene) {
     cells('stroke', STROKES, note.stroke),
     el('p', {}, 'In which stage of the point'),
     cells('stage', STAGES, note.stage)]);
+}
+
+/** Who is there, and a name more. @param {Scene} scene */
+function people(scene) {
+  return el('section', { 'data-key': 'people' },
+    el('h3', {}, 'Who is there'),
+    el('p', {}, `${scene.plan.players.map((player) => player.name).join(', ')}.`),
+    el('label', { for: 'arrival' }, 'Somebody else turned up'),
+    el('div.add-name', {},
+      el('input', { id: 'arrival', name: 'arrival', maxlength: 80, autocomplete: 'off',
+        autocapitalize: 'words', enterkeyhint: 'done', placeholder: '' }),
+      el('button.button', { 'data-act': 'arrive' }, 'Add')),
+    wrong(scene));
+}
+
+/** @param {Scene} scene */
+function wrong(scene) {
+  return scene.choice.problem
+    ? el('p.field-error', { role: 'alert', 'data-key': 'wrong' }, scene.choice.problem) : null;
+}
+
+/** Somebody else in the place of one of those who are to play. @param {Scene} scene */
+function seats(scene) {
+  const { game } = scene;
+  if (!game) {
+    return null;
+  }
+  const playing = [...game.a.ids, ...game.b.ids];
+  const others = scene.plan.players.filter((player) => !playing.includes(player.id));
+  return sheet('Somebody else plays', [
+    wrong(scene),
+    el('p', {}, 'Whoever comes in from another game of this turn changes places.'),
+    el('div', {}, playing.map((out) => el('section', { 'data-key': out },
+      el('h3', {}, `Instead of ${scene.playerName(out)}`),
+      el('div.cells.cells-words', {}, others.map((player) => el('button.cell',
+        { 'data-act': 'swap', 'data-game': game.id, 'data-out': out, 'data-in': player.id,
+          'data-name': player.name }, player.name))))))]);
 }
 
 /** @param {Scene} scene */
@@ -156,6 +199,7 @@ function total(scene) {
 function more(scene, coach, way) {
   return sheet('More', [
     way.unsent > 0 ? unsent(way.unsent) : null,
+    people(scene),
     globalThis.isSecureContext ? null : el('p', {}, KEEP_OPEN),
     scene.plan.indoors ? null : weather(scene),
     el('h3', {}, 'Your hand'),
@@ -201,5 +245,30 @@ function weather(scene) {
       el('output.stepper-value', {}, noted?.celsius === undefined ? '–'
         : `${degrees} ${fahrenheit ? '°F' : '°C'}`),
       el('button.cell', { 'data-act': 'warmer', 'data-by': fahrenheit ? 2 : 1,
-        'aria-label': 'Warmer' }, '+')));
+        'aria-label': 'Warmer' }, '+')),
+    el('h3', {}, 'Humidity'),
+    el('div.stepper', {},
+      el('button.cell', { 'data-act': 'damper', 'data-by': -5, 'aria-label': 'Drier' }, '−'),
+      el('output.stepper-value', {}, noted?.humidityPercent === undefined ? '–'
+        : `${Math.round(noted.humidityPercent)} %`),
+      el('button.cell', { 'data-act': 'damper', 'data-by': 5, 'aria-label': 'Damper' }, '+')),
+    heat(scene));
+}
+
+/** How hot it feels, once both temperature and humidity are noted. @param {Scene} scene */
+function heat(scene) {
+  const { celsius, humidityPercent } = scene.session.conditions ?? {};
+  const known = scene.plan.weather;
+  if (celsius === undefined || humidityPercent === undefined || !known) {
+    return el('p', { 'data-key': 'heat' }, 'Temperature and humidity together tell the heat.');
+  }
+  const index = heatIndex(celsius, humidityPercent);
+  const felt = scene.plan.units === 'FEET' ? `${Math.round(index)} °F`
+    : `${Math.round((index - 32) / 1.8)} °C`;
+  const [, words, advice] = categoryOf(known.heat, index);
+  return el('div.caution', { 'data-key': 'heat', role: 'status' },
+    el('ul.plain', {},
+      el('li', {}, el('strong', {}, `Feels like ${felt} in the shade: ${words}. `), advice),
+      el('li', {}, known.always),
+      el('li', {}, known.edition)));
 }

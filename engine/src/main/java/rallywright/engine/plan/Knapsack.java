@@ -1,0 +1,140 @@
+package rallywright.engine.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import rallywright.engine.plan.DrillChoices.Choice;
+
+/**
+ * The best choice of rounds for every drill within a time, where times add up and some drills must
+ * be there: exact by dynamic programming over steps of time and what has been touched (textbook
+ * multiple-choice knapsack).
+ *
+ * <p>For the maintainer: costs are rounded down to whole steps of {@value #STEP_SECONDS} seconds,
+ * so the answer is never below that of the true costs.
+ */
+final class Knapsack {
+
+  private static final double STEP_SECONDS = 5;
+
+  private final List<DrillChoices> drills;
+  private final int[] touches;
+  private final int needed;
+
+  /**
+   * A filled knapsack.
+   *
+   * @param benefit what it brings; negative infinity where not even what is pinned fits
+   * @param choices one for each drill; empty where nothing fits
+   */
+  record Filled(double benefit, List<Choice> choices) {}
+
+  private record Item(Choice choice, int steps, double value) {}
+
+  /**
+   * Drills to choose from.
+   *
+   * @param drills their choices
+   * @param touches what each drill touches, as bits
+   * @param needed what must be touched, as bits
+   */
+  Knapsack(List<DrillChoices> drills, int[] touches, int needed) {
+    this.drills = drills;
+    this.touches = touches.clone();
+    this.needed = needed;
+  }
+
+  Filled best(Relaxation.Plane plane, double seconds) {
+    int room = (int) Math.floor(seconds / STEP_SECONDS);
+    if (room < 0) {
+      return new Filled(0, List.of());
+    }
+    List<List<Item>> items = new ArrayList<>();
+    for (int drill = 0; drill < drills.size(); drill++) {
+      items.add(useful(drill, plane, room));
+    }
+    double[][] best = new double[needed + 1][room + 1];
+    for (double[] row : best) {
+      Arrays.fill(row, Double.NEGATIVE_INFINITY);
+    }
+    Arrays.fill(best[0], 0);
+    short[][][] chosen = new short[drills.size()][][];
+    for (int drill = 0; drill < drills.size(); drill++) {
+      chosen[drill] = new short[needed + 1][room + 1];
+      best = with(best, items.get(drill), touches[drill], chosen[drill]);
+    }
+    return filled(best, items, chosen);
+  }
+
+  /** A drill's choices without those that cost as much as another one and bring no more. */
+  private List<Item> useful(int drill, Relaxation.Plane plane, int room) {
+    List<Item> items = new ArrayList<>();
+    for (Choice choice : drills.get(drill).choices()) {
+      int steps = (int) Math.floor(plane.cost(drill, choice) / STEP_SECONDS);
+      items.add(new Item(choice, steps, choice.benefit()));
+    }
+    items.sort(
+        Comparator.comparingInt(Item::steps)
+            .thenComparing(Comparator.comparingDouble(Item::value).reversed()));
+    List<Item> useful = new ArrayList<>();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Item item : items) {
+      if (item.steps() <= room && (item.value() > most || item.choice().isNothing())) {
+        useful.add(item);
+        most = Math.max(most, item.value());
+      }
+    }
+    return useful;
+  }
+
+  private static double[][] with(double[][] best, List<Item> items, int touches, short[][] chosen) {
+    double[][] next = new double[best.length][best[0].length];
+    for (int mask = 0; mask < best.length; mask++) {
+      Arrays.fill(next[mask], Double.NEGATIVE_INFINITY);
+      Arrays.fill(chosen[mask], (short) -1);
+    }
+    for (short place = 0; place < items.size(); place++) {
+      Item item = items.get(place);
+      for (int mask = 0; mask < best.length; mask++) {
+        int with = item.choice().isNothing() ? mask : mask | touches;
+        short code = (short) (place * best.length + mask);
+        improve(best[mask], item, next[with], chosen[with], code);
+      }
+    }
+    return next;
+  }
+
+  private static void improve(double[] from, Item item, double[] to, short[] chosen, short code) {
+    for (int room = item.steps(); room < to.length; room++) {
+      double value = from[room - item.steps()] + item.value();
+      if (value > to[room]) {
+        to[room] = value;
+        chosen[room] = code;
+      }
+    }
+  }
+
+  private Filled filled(double[][] best, List<List<Item>> items, short[][][] chosen) {
+    int room = best[0].length - 1;
+    int mask = needed;
+    if (best[mask][room] == Double.NEGATIVE_INFINITY) {
+      for (int less = 0; less < best.length; less++) {
+        mask = best[less][room] > best[mask][room] ? less : mask;
+      }
+    }
+    double benefit = best[mask][room];
+    if (benefit == Double.NEGATIVE_INFINITY) {
+      return new Filled(0, List.of());
+    }
+    List<Choice> choices = new ArrayList<>();
+    for (int drill = drills.size() - 1; drill >= 0; drill--) {
+      int code = chosen[drill][mask][room];
+      Item item = items.get(drill).get(code / best.length);
+      mask = code % best.length;
+      room -= item.steps();
+      choices.add(0, item.choice());
+    }
+    return new Filled(benefit, choices);
+  }
+}
