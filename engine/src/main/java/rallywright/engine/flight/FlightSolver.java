@@ -21,6 +21,7 @@ public final class FlightSolver {
   private static final double FIRST_STEP = 0.02;
   private static final double LONGEST_STEP = 0.25;
   private static final double SHORTEST_STEP = 1e-9;
+  private static final double SMALLEST_ERROR = 1e-300;
   private static final double SAFETY = 0.9;
   private static final double LONGEST_FLIGHT = 60;
   private static final double DEEPEST = -40;
@@ -215,6 +216,10 @@ public final class FlightSolver {
     while (true) {
       stepper.step(before, seconds, after);
       double error = errorOf(seconds);
+      if (!Double.isFinite(error)) {
+        throw new IllegalArgumentException(
+            "The ball's speed or the wind is too great to be followed. Maybe the units are wrong.");
+      }
       if (error <= tolerance || seconds <= SHORTEST_STEP) {
         return seconds;
       }
@@ -223,7 +228,7 @@ public final class FlightSolver {
   }
 
   private double errorOf(double seconds) {
-    return Math.max(stepper.error(seconds), 1e-300);
+    return Math.max(stepper.error(seconds), SMALLEST_ERROR);
   }
 
   private void findMoments(double seconds) {
@@ -255,7 +260,7 @@ public final class FlightSolver {
   }
 
   private boolean crosses(double x) {
-    return (before[0] - x) * (after[0] - x) < 0 || after[0] == x;
+    return (before[0] - x) * (after[0] - x) < 0 || (after[0] == x && before[0] != x);
   }
 
   /** Newton on the length of a step; starts at the whole step, from which the floor is convex. */

@@ -150,6 +150,37 @@ public sealed interface Requirement {
     }
   }
 
+  /**
+   * The ball passes the net plane outside a post: it need not clear the net.
+   *
+   * @param side the hitter's left or right
+   */
+  record RoundPost(Side side) implements Requirement {
+
+    /** The two posts, as the hitter sees them. */
+    public enum Side {
+      /** The post to the hitter's left. */
+      LEFT(1),
+      /** The post to the hitter's right. */
+      RIGHT(-1);
+
+      private final int sign;
+
+      Side(int sign) {
+        this.sign = sign;
+      }
+    }
+
+    @Override
+    public double margin(Track flight) {
+      if (Double.isNaN(flight.netZ())) {
+        return NOWHERE_NEAR;
+      }
+      double past = side.sign * flight.netY() - RoundThePost.outside(flight.radius());
+      return Math.min(past, flight.netZ() - flight.radius());
+    }
+  }
+
   /** The margin of a ball that never gets to the net. */
   double NOWHERE_NEAR = -15;
 

@@ -11,14 +11,14 @@ package rallywright.engine.flight;
 final class Stepper {
 
   private static final int STAGES = 7;
-  private static final double[] SECOND = {1.0 / 5, 0, 0, 0, 0, 0};
-  private static final double[] THIRD = {3.0 / 40, 9.0 / 40, 0, 0, 0, 0};
-  private static final double[] FOURTH = {44.0 / 45, -56.0 / 15, 32.0 / 9, 0, 0, 0};
+  private static final double[] SECOND = {1.0 / 5};
+  private static final double[] THIRD = {3.0 / 40, 9.0 / 40};
+  private static final double[] FOURTH = {44.0 / 45, -56.0 / 15, 32.0 / 9};
   private static final double[] FIFTH = {
-    19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729, 0, 0
+    19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729
   };
   private static final double[] SIXTH = {
-    9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656, 0
+    9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656
   };
   private static final double[] LAST = {
     35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84
@@ -65,24 +65,14 @@ final class Stepper {
     System.arraycopy(trial, 0, to, 0, Motion.SIZE);
   }
 
-  /** Each component in one pass over the rates; those not yet taken have the weight 0. */
+  /** Only the rates that are known by then: a weight of 0 would not undo one that is no number. */
   private void stage(double[] from, double seconds, int stage, double[] weights) {
-    double[] k1 = rates[0];
-    double[] k2 = rates[1];
-    double[] k3 = rates[2];
-    double[] k4 = rates[3];
-    double[] k5 = rates[4];
-    double[] k6 = rates[5];
     for (int i = 0; i < Motion.SIZE; i++) {
-      trial[i] =
-          from[i]
-              + seconds
-                  * (weights[0] * k1[i]
-                      + weights[1] * k2[i]
-                      + weights[2] * k3[i]
-                      + weights[3] * k4[i]
-                      + weights[4] * k5[i]
-                      + weights[5] * k6[i]);
+      double sum = 0;
+      for (int known = 0; known < stage; known++) {
+        sum += weights[known] * rates[known][i];
+      }
+      trial[i] = from[i] + seconds * sum;
     }
     motion.rate(trial, rates[stage]);
   }
