@@ -19,6 +19,9 @@ control <- function(setting) {
                check.nobs.vs.nlev = "ignore", check.nlev.gtr.1 = "ignore")
 }
 
+# Processor time in seconds, so that other work on the machine does not count.
+processor <- function(time) unname(time["user.self"] + time["sys.self"])
+
 # Bradley-Terry: each row has +1 for one player and -1 for the other, which no formula of lme4
 # says. The frame is made for one player a row; then its transposed Z is replaced.
 bradleyTerry <- function(setting) {
@@ -33,7 +36,7 @@ bradleyTerry <- function(setting) {
   # With no fixed effect the first stage of lme4 is the whole fit.
   searching <- system.time(
     found <- optimizeGlmer(deviance, optimizer = "bobyqa", control = setting$optimizer))
-  list(deviance = deviance, found = found, searching = unname(searching["elapsed"]))
+  list(deviance = deviance, found = found, searching = processor(searching))
 }
 
 answerOfGames <- function(fit) {
@@ -67,10 +70,13 @@ note <- function(model, name, values) {
                                                                      trim = TRUE), sep = ","))
 }
 record <- function(model, fit, answer) {
+  wall <- numeric(0)
   times <- numeric(0)
   searching <- numeric(0)
   for (run in seq_len(runs)) {
-    times <- c(times, unname(system.time(fitted <- fit())["elapsed"]))
+    time <- system.time(fitted <- fit())
+    wall <- c(wall, unname(time["elapsed"]))
+    times <- c(times, processor(time))
     if (!is.null(names(fitted)) && "searching" %in% names(fitted)) {
       searching <- c(searching, fitted$searching)
     }
@@ -78,6 +84,7 @@ record <- function(model, fit, answer) {
   found <- answer(fitted)
   for (name in names(found)) if (length(found[[name]]) > 0) note(model, name, found[[name]])
   note(model, "seconds", times)
+  note(model, "wall", wall)
   if (length(searching) > 0) note(model, "searching", searching)
 }
 for (name in names(settings)) {

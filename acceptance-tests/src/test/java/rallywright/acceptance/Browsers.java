@@ -13,6 +13,8 @@ import java.util.List;
 /** Chromium without a window, in the two sizes that pages are made for. */
 final class Browsers implements AutoCloseable {
 
+  private static final double PATIENCE_MS = 90_000;
+
   private final Playwright playwright = Playwright.create();
   private final Browser browser;
 
@@ -36,12 +38,12 @@ final class Browsers implements AutoCloseable {
 
   /** A fresh profile the size of a phone, with touch. */
   BrowserContext phone() {
-    return browser.newContext(phoneOptions());
+    return patient(browser.newContext(phoneOptions()));
   }
 
   /** A phone whose owner has agreed to trust the server's own certificate. */
   BrowserContext trustingPhone() {
-    return browser.newContext(phoneOptions().setIgnoreHTTPSErrors(true));
+    return patient(browser.newContext(phoneOptions().setIgnoreHTTPSErrors(true)));
   }
 
   private static Browser.NewContextOptions phoneOptions() {
@@ -54,7 +56,14 @@ final class Browsers implements AutoCloseable {
 
   /** A fresh profile the size of a laptop. */
   BrowserContext laptop() {
-    return browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768));
+    return patient(browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768)));
+  }
+
+  /** Several browsers and programs share a small machine: waiting longer is no failure. */
+  private static BrowserContext patient(BrowserContext context) {
+    context.setDefaultTimeout(PATIENCE_MS);
+    context.setDefaultNavigationTimeout(PATIENCE_MS);
+    return context;
   }
 
   /** Does what leads to another page, or to the same anew, and waits for that page. */

@@ -18,6 +18,7 @@ final class CourtPhone {
     page.navigate(program.address() + "/court#key=" + key);
     page.waitForURL("**/court/" + CourtSample.SESSION.value());
     page.locator(".bar").waitFor();
+    ready();
   }
 
   /** The phone of a coach who is signed in already. */
@@ -32,6 +33,15 @@ final class CourtPhone {
     tap("sheet", "[data-sheet=blocks]");
     tap("show-block", "[data-block=" + block + "]");
     tap("start-block", "");
+    ready();
+  }
+
+  /** Puts away what says who stands where, if it is there. */
+  void ready() {
+    Locator ready = page.locator("[data-act=ready]");
+    if (ready.count() > 0) {
+      ready.tap();
+    }
   }
 
   void mode(String mode) {
@@ -49,6 +59,8 @@ final class CourtPhone {
   void tap(String act, String more) {
     Locator button = page.locator("[data-act='" + act + "']" + more).first();
     button.tap();
+    page.locator("body:not([data-keeping])")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
   }
 
   String text(String selector) {

@@ -79,13 +79,13 @@ final class CourtSample {
             all,
             List.of(
                 block("b1", Kind.WARM_UP, "body-warm-up", List.of()),
-                block("b2", Kind.DRILL, "dink-game", games("b2", Role.EVEN, Role.EVEN)),
-                block("b3", Kind.DRILL, "drop-game", games("b3", Role.BACK, Role.UP)),
+                block("b2", Kind.DRILL, "kitchen-only", games("b2", Role.EVEN, Role.EVEN)),
+                block("b3", Kind.DRILL, "drop-and-follow", games("b3", Role.BACK, Role.UP)),
                 block("b4", Kind.YARDSTICK, "twenty-drops", List.of()),
                 block(
                     "b5",
                     Kind.FULL_GAME,
-                    "half-court-game",
+                    "half-court-singles-by-score",
                     games("b5", Role.SERVER, Role.RECEIVER))));
     LocalDate day = LocalDate.of(2026, 3, 3);
     return new Session(id, name, day, LocalTime.of(18, 0), null, null, plan, Session.State.PLANNED);

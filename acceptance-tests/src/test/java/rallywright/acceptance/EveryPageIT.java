@@ -6,6 +6,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -21,6 +22,14 @@ import rallywright.engine.club.Hand;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
+import rallywright.engine.rotation.DayAnswer;
+import rallywright.engine.rotation.DayResult;
+import rallywright.engine.rotation.DayStyle;
+import rallywright.engine.rotation.DayWish;
+import rallywright.engine.rotation.PlayDay;
+import rallywright.engine.rotation.RotationGame;
+import rallywright.engine.rotation.RotationPlayer;
+import rallywright.engine.rotation.SavedDay;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreAddress;
 
@@ -37,6 +46,7 @@ class EveryPageIT {
   private static String session;
   private static String group;
   private static String venue;
+  private static String rotation;
 
   @BeforeAll
   static void start(@TempDir Path data) {
@@ -47,11 +57,32 @@ class EveryPageIT {
       venue = store.venues().all().get(0).id().value();
       store.players().save(walkIn());
       session = store.sessions().all().get(0).id().value();
+      rotation = rotation(store);
     }
     browsers = new Browsers();
     page = browsers.laptop().newPage();
     page.navigate(program.signInAddress());
     page.waitForURL(program.address() + "/");
+  }
+
+  private static String rotation(ClubStore store) {
+    DayWish wish =
+        new DayWish(
+            DayStyle.FIXED_PAIRS,
+            RotationGame.DOUBLES,
+            2,
+            9,
+            store.players().all().stream()
+                .limit(10)
+                .map(each -> RotationPlayer.of(each.id(), 0))
+                .toList(),
+            Set.of(),
+            Set.of(),
+            1);
+    PlayDay ready = ((DayAnswer.Ready) PlayDay.start(wish)).day();
+    PlayDay scored = new PlayDay(wish, ready.rounds(), List.of(new DayResult(1, 0, 11, 6)), 2);
+    store.days().save(new SavedDay("games", "Games", LocalDate.of(2026, 5, 2), null, scored));
+    return "games";
   }
 
   private static Player walkIn() {
@@ -100,7 +131,15 @@ class EveryPageIT {
         "/sessions?group={group}",
         "/sessions",
         "/sessions/new",
+        "/season",
+        "/season?group={group}&weeks=12&every=3",
+        "/rotations",
+        "/rotations/new",
+        "/rotations/{rotation}",
+        "/rotations/{rotation}/wall",
         "/sessions/{session}",
+        "/sessions/{session}/board",
+        "/sessions/{session}/wall",
         "/sessions/{session}/plan",
         "/sessions/{session}/weather",
         "/sessions/{session}/plan/wish",
@@ -117,7 +156,8 @@ class EveryPageIT {
             .replace("{player}", player)
             .replace("{group}", group)
             .replace("{venue}", venue)
-            .replace("{session}", session);
+            .replace("{session}", session)
+            .replace("{rotation}", rotation);
     List<String> wrong = new ArrayList<>();
     page.navigate(program.address() + path);
     assertThat(page.locator("h1").textContent()).isNotBlank().isNotEqualTo("Sign in");

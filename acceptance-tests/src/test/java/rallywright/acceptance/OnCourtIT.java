@@ -92,7 +92,7 @@ class OnCourtIT {
 
     phone.page.reload();
     phone.page.locator(".acts").waitFor();
-    assertThat(phone.text(".bar-title")).isEqualTo("Drop game");
+    assertThat(phone.text(".bar-title")).isEqualTo("Drop and follow");
     phone.tap("sheet", "[data-sheet=place]");
     assertThat(phone.text(".choose")).contains("4–2 time");
   }
@@ -157,9 +157,22 @@ class OnCourtIT {
     }
     phone.tap("sheet", "[data-sheet=more]");
     check(phone, "more");
+    phone.tap("close", "");
+    phone.tap("sheet", "[data-sheet=place]");
+    phone.tap("choose-game", "[data-game=b2-t2-l2]");
+    phone.mode("rallies");
+    phone.rallies("A");
+    phone.tap("open-ending", "");
+    check(phone, "how it ended");
+    phone.tap("close", "");
+    phone.tap("sheet", "[data-sheet=drill]");
+    phone.tap("sheet", "[data-sheet=entries]");
+    check(phone, "what was entered");
+    phone.tap("close", "");
+    phone.tap("undo", "");
   }
 
-  private static void check(CourtPhone phone, String view) {
+  static void check(CourtPhone phone, String view) {
     assertThat(new AxeBuilder(phone.page).analyze().getViolations()).as(view).isEmpty();
     Object small =
         phone.page.evaluate(

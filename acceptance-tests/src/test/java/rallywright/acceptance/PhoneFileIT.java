@@ -89,7 +89,7 @@ class PhoneFileIT {
     assertThat(phone.text(".bar-way")).isEqualTo("3 unsent");
     phone.tap("sheet", "[data-sheet=more]");
     Download saved = phone.page.waitForDownload(() -> phone.tap("save-file", ""));
-    assertThat(saved.suggestedFilename()).matches("rallywright-scores-phone-[0-9a-f]{4}\\.json");
+    assertThat(saved.suggestedFilename()).matches("rallywright-scores-phone-[0-9a-f]{8}\\.json");
     Path file = folder.resolve(saved.suggestedFilename());
     saved.saveAs(file);
     phone.tap("close", "");

@@ -122,7 +122,7 @@ class ReachIT {
       phone.page.locator(".bar").waitFor();
       assertThat(phone.page.locator(".notice").count()).isZero();
       phone.tap("sheet", "[data-sheet=more]");
-      assertThat(phone.text(".sheet-body")).contains(KEEP_OPEN);
+      assertThat(phone.text(".sheet-body")).contains(KEEP_OPEN, "The screen may go off by itself");
       phone.tap("close", "");
     }
   }

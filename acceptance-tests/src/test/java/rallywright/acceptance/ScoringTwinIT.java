@@ -10,8 +10,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rallywright.engine.club.PlayerId;
@@ -42,8 +44,10 @@ import rallywright.engine.score.ServiceCourt;
 import rallywright.engine.score.Side;
 import rallywright.engine.score.WinBy;
 import rallywright.engine.session.CourtEvent;
+import rallywright.engine.session.Dispute;
 import rallywright.engine.session.EventId;
 import rallywright.engine.session.GameProgress;
+import rallywright.engine.session.PhoneOrder;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
@@ -51,8 +55,10 @@ import rallywright.store.json.EventJson;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The phone's scoring against the engine: random games of every format with undo, results, time
- * called and late first servers, replayed in the real browser and compared exactly.
+ * The phone's scoring against the engine: random games of every format with head starts, undo,
+ * bonus endings, results, time called and late first servers, by one phone or by two that know more
+ * or less of each other, in the middle of a game or at its end; replayed in the real browser and
+ * compared exactly.
  */
 class ScoringTwinIT {
 
@@ -70,8 +76,11 @@ class ScoringTwinIT {
         return games.map(({ format: text, events, typed }) => {
           const format = JSON.parse(text);
           const blocks = [{ games: [{ id: 'g', format }] }];
-          const view = fold.foldSession(blocks, events.map((each) => JSON.parse(each)))
-            .games.get('g');
+          const session = fold.foldSession(blocks, events.map((each) => JSON.parse(each)));
+          const view = session.games.get('g');
+          const doubts = session.disputes.map(({ phone, score: shown, over, waiting, standing }) =>
+            [phone, shown.join('-'), over, waiting.map((each) => each.id).join(' '),
+              standing.map((each) => each.id).join(' ')].join(', ')).join(' | ');
           const over = view.status === 'PLAYED_OUT' || view.status === 'TIME_CALLED';
           const s = view.state;
           const serve = s === null ? '-' : [score.call(s, over), s.server, s.number, s.partner,
@@ -81,7 +90,7 @@ class ScoringTwinIT {
           const finals = ['A', 'B'].map((side) => score.finals(format, side, %d)
             .map((each) => each.join('-')).join(' ')).join(' | ');
           return [view.status, view.score.join('-'), view.rallies, view.firstServer ?? '-',
-            view.last?.id ?? '-', serve, finals,
+            view.last?.id ?? '-', doubts, serve, finals,
             score.refusal(format, typed.score, typed.time) ?? '-'].join('; ');
         });
       }
@@ -97,6 +106,7 @@ class ScoringTwinIT {
       Page page = browsers.phone().newPage();
       page.navigate(program.address() + "/court");
       int undone = 0;
+      int doubted = 0;
       for (int done = 0; done < GAMES; done += BATCH) {
         List<Map<String, Object>> sent = new ArrayList<>();
         List<String> expected = new ArrayList<>();
@@ -105,14 +115,16 @@ class ScoringTwinIT {
           sent.add(vector.sent());
           expected.add(vector.expected());
           undone += vector.undone();
+          doubted += vector.doubted();
         }
         assertThat((List<?>) page.evaluate(REPLAY, sent)).isEqualTo(expected);
       }
       assertThat(undone).as("undos among the events").isGreaterThan(GAMES);
+      assertThat(doubted).as("games in doubt").isGreaterThan(GAMES / 20);
     }
   }
 
-  private record Vector(Map<String, Object> sent, String expected, int undone) {}
+  private record Vector(Map<String, Object> sent, String expected, int undone, int doubted) {}
 
   private Vector vector() {
     GameFormat format = format();
@@ -123,8 +135,8 @@ class ScoringTwinIT {
     sent.put("format", JSON.writeValueAsString(wire(format)));
     sent.put("events", events.stream().map(EventJson::write).toList());
     sent.put("typed", Map.of("score", List.of(typed.a(), typed.b()), "time", time));
-    GameProgress progress =
-        SessionProgress.of(session(), (block, game) -> format, events).game(GAME).orElseThrow();
+    SessionProgress progress = SessionProgress.of(session(), (block, game) -> format, events);
+    GameProgress game = progress.game(GAME).orElseThrow();
     FinalScoreCheck check = FinalScoreCheck.of(format);
     String refusal =
         check
@@ -133,18 +145,34 @@ class ScoringTwinIT {
             .map(Enum::name)
             .orElse("-");
     int undone = (int) events.stream().filter(CourtEvent.Undone.class::isInstance).count();
-    return new Vector(sent, words(progress) + "; " + finals(check) + "; " + refusal, undone);
+    String expected = words(game, progress.disputes()) + "; " + finals(check) + "; " + refusal;
+    return new Vector(sent, expected, undone, progress.disputes().size());
   }
 
-  private static String words(GameProgress game) {
-    return "%s; %s; %s; %s; %s; %s"
+  private static String words(GameProgress game, List<Dispute> disputes) {
+    return "%s; %s; %s; %s; %s; %s; %s"
         .formatted(
             game.status(),
             game.score(),
             game.rallies().size(),
             game.firstServer().map(Enum::name).orElse("-"),
             game.lastEvent().map(EventId::value).orElse("-"),
+            disputes.stream().map(ScoringTwinIT::doubt).collect(Collectors.joining(" | ")),
             game.state().map(state -> serve(state, game)).orElse("-"));
+  }
+
+  private static String doubt(Dispute dispute) {
+    return "%s, %s, %s, %s, %s"
+        .formatted(
+            dispute.phone(),
+            dispute.score(),
+            dispute.over(),
+            ids(dispute.waiting()),
+            ids(dispute.standing()));
+  }
+
+  private static String ids(List<EventId> ids) {
+    return ids.stream().map(EventId::value).collect(Collectors.joining(" "));
   }
 
   private static String serve(GameState state, GameProgress game) {
@@ -172,10 +200,10 @@ class ScoringTwinIT {
   private List<CourtEvent> events(GameFormat format) {
     List<CourtEvent> events = new ArrayList<>();
     int length = random.nextInt(60);
+    boolean two = random.nextInt(3) == 0;
     for (int i = 0; i < length; i++) {
       int kind = random.nextInt(100);
-      CourtEvent.Stamp stamp =
-          new CourtEvent.Stamp(new EventId("e" + i), new SessionId("s"), i, "phone");
+      CourtEvent.Stamp stamp = stamp(i, two);
       Side side = random.nextBoolean() ? Side.A : Side.B;
       if (kind < 12 && !events.isEmpty()) {
         EventId last =
@@ -193,10 +221,28 @@ class ScoringTwinIT {
       } else if (kind < 18 && !events.isEmpty()) {
         events.add(events.get(random.nextInt(events.size())));
       } else {
-        events.add(new CourtEvent.RallyPlayed(stamp, GAME, Rally.wonBy(side)));
+        events.add(new CourtEvent.RallyPlayed(stamp, GAME, rally(side)));
       }
     }
     return events;
+  }
+
+  private Rally rally(Side side) {
+    Rally.Bonus bonus = random.nextInt(6) == 0 ? Rally.Bonus.ROUND_THE_POST : Rally.Bonus.NONE;
+    return new Rally(side, bonus, Optional.empty());
+  }
+
+  /** One phone, or two that mostly know all but the last few events; some overtake each other. */
+  private CourtEvent.Stamp stamp(int place, boolean two) {
+    String phone = two && random.nextBoolean() ? "phone 2" : "phone 1";
+    int number = random.nextInt(10) == 0 ? Math.max(1, place - 2) : place + 1;
+    int seen = two && random.nextInt(4) == 0 ? Math.max(0, place - random.nextInt(8)) : place;
+    return new CourtEvent.Stamp(
+        new EventId("e" + place),
+        new SessionId("s"),
+        place,
+        phone,
+        two ? new PhoneOrder(number, seen) : PhoneOrder.UNKNOWN);
   }
 
   private GameFormat format() {

@@ -63,8 +63,7 @@ final class FlightFile {
             Bounce.USUAL,
             new Source("the file"));
     Wind wind =
-        new Wind(
-            vectorOrNone(one.optional("wind_mps"), STRONGEST_WIND_MPS), Wind.Profile.CONSTANT);
+        new Wind(vectorOrNone(one.optional("wind_mps"), STRONGEST_WIND_MPS), Wind.Profile.CONSTANT);
     Air air = new Air(one.field("airDensity_kgm3").number(0, 9));
     Launch launch =
         new Launch(

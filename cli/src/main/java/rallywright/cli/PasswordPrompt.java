@@ -14,7 +14,7 @@ final class PasswordPrompt {
   private PasswordPrompt() {}
 
   static String ask() {
-    Console console = terminal();
+    Console console = Terminal.console();
     if (console == null) {
       return fromStandardInput();
     }
@@ -24,21 +24,6 @@ final class PasswordPrompt {
       throw new WrongInput("The two passwords differ, so nothing was set. Try again.");
     }
     return new String(first);
-  }
-
-  /** From Java 22 on there is a console without a terminal too; only a terminal is asked. */
-  @SuppressWarnings("SystemConsoleNull")
-  private static @Nullable Console terminal() {
-    Console console = System.console();
-    if (console == null) {
-      return null;
-    }
-    try {
-      Object answer = Console.class.getMethod("isTerminal").invoke(console);
-      return Boolean.FALSE.equals(answer) ? null : console;
-    } catch (ReflectiveOperationException before22) {
-      return console;
-    }
   }
 
   private static char[] read(Console console, String prompt) {

@@ -1,18 +1,33 @@
 package rallywright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rallywright.engine.club.PlayerId;
+import rallywright.engine.rotation.DayAnswer;
+import rallywright.engine.rotation.DayStyle;
+import rallywright.engine.rotation.DayWish;
+import rallywright.engine.rotation.PlayDay;
 import rallywright.engine.rotation.RotationAnswer;
+import rallywright.engine.rotation.RotationSchedule;
 import rallywright.engine.rotation.RotationSearch;
 import rallywright.engine.rotation.RotationWish;
 import rallywright.engine.rotation.SearchEffort;
 import rallywright.engine.rotation.SearchWatch;
+import rallywright.paper.Origin;
+import rallywright.paper.PaperSize;
+import rallywright.paper.RotationRequest;
+import rallywright.paper.RotationSheet;
 
 /** Who plays whom on which court, round after round. */
 @Command(
@@ -49,6 +64,16 @@ final class RotateCommand implements Callable<Integer> {
   private String game = "doubles";
 
   @Option(
+      names = "--partners",
+      paramLabel = "HOW",
+      description = {
+        "new: new partners every round. fixed: 1 with 2, 3 with 4, …; each pair plays each.",
+        "couples: man 1 and woman 2, man 3 and woman 4, …; everybody plays with and against the"
+            + " others. Default: new."
+      })
+  private String partners = "new";
+
+  @Option(
       names = "--strengths",
       paramLabel = "A,B,…",
       description = "One strength in logits for each player; then matches are made even.")
@@ -74,13 +99,22 @@ final class RotateCommand implements Callable<Integer> {
   @Option(names = "--thorough", description = "Search about ten times as long.")
   private boolean thorough;
 
+  @Option(
+      names = "--pdf",
+      paramLabel = "FILE",
+      description = "Write the sheet for the fence into a new file, A4.")
+  private @Nullable Path pdf;
+
   @Option(names = "--json", description = "Print one JSON object, numbers unrounded.")
   private boolean json;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
+    if (pdf != null) {
+      NewFile.check(pdf);
+    }
     RotationWish wish =
         new RotateFlags(
                 new RotateFlags.Counts(players, courts, rounds, seed),
@@ -88,18 +122,64 @@ final class RotateCommand implements Callable<Integer> {
                 strengths,
                 new RotateFlags.Pairs(apart, together))
             .wish();
+    RotationSchedule schedule = schedule(wish, RotateFlags.style(partners));
+    if (pdf != null) {
+      Files.write(pdf, RotationSheet.pdf(request(wish, schedule), PaperSize.A4));
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonAnswer.print(out, RotationJson.of(wish.game(), schedule));
+    } else {
+      RotationLines.print(out, wish.game(), schedule);
+    }
+    return 0;
+  }
+
+  private RotationSchedule schedule(RotationWish wish, DayStyle style) {
+    if (style != DayStyle.NEW_PARTNERS) {
+      return day(wish, style);
+    }
     SearchEffort effort = thorough ? SearchEffort.THOROUGH : SearchEffort.USUAL;
-    RotationAnswer answer = RotationSearch.find(wish, effort, SearchWatch.PATIENT);
+    PrintWriter err = spec.commandLine().getErr();
+    RotationAnswer answer;
+    try (ProgressBar bar = new ProgressBar(err, "Searching", ProgressBar.Screen.here())) {
+      answer =
+          RotationSearch.find(
+              wish,
+              effort,
+              progress -> {
+                bar.at(progress.share());
+                return SearchWatch.Verdict.GO_ON;
+              });
+    }
     if (answer instanceof RotationAnswer.Refused refused) {
       throw new WrongInput(String.join(" ", refused.sentences()));
     }
-    RotationAnswer.Found found = (RotationAnswer.Found) answer;
-    PrintWriter out = spec.commandLine().getOut();
-    if (json) {
-      JsonAnswer.print(out, RotationJson.of(wish.game(), found.schedule()));
-    } else {
-      RotationLines.print(out, wish.game(), found.schedule());
+    return ((RotationAnswer.Found) answer).schedule();
+  }
+
+  private static RotationSchedule day(RotationWish wish, DayStyle style) {
+    DayWish asked =
+        new DayWish(
+            style,
+            wish.game(),
+            wish.courts(),
+            wish.rounds(),
+            wish.players(),
+            wish.apart(),
+            wish.together(),
+            wish.seed());
+    DayAnswer answer = PlayDay.start(asked);
+    if (answer instanceof DayAnswer.Refused refused) {
+      throw new WrongInput(String.join(" ", refused.sentences()));
     }
-    return 0;
+    PlayDay day = ((DayAnswer.Ready) answer).day();
+    return new RotationSchedule(day.rounds(), day.measures());
+  }
+
+  private static RotationRequest request(RotationWish wish, RotationSchedule schedule) {
+    Map<PlayerId, String> names = new HashMap<>();
+    wish.players().forEach(player -> names.put(player.id(), player.id().value()));
+    return new RotationRequest("Rotation", "", wish.game(), schedule, names, Origin.OWN_CLUB);
   }
 }

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.rotation.DayStyle;
 import rallywright.engine.rotation.Pairing;
 import rallywright.engine.rotation.RotationGame;
 import rallywright.engine.rotation.RotationPlayer;
@@ -45,6 +46,19 @@ record RotateFlags(Counts counts, String game, @Nullable String strengths, Pairs
       wish = wish.keepingTogether(pair("--together", pair, players));
     }
     return wish;
+  }
+
+  /** How partners are found. */
+  static DayStyle style(String partners) {
+    return switch (partners.strip().toLowerCase(Locale.ROOT)) {
+      case "new" -> DayStyle.NEW_PARTNERS;
+      case "fixed" -> DayStyle.FIXED_PAIRS;
+      case "couples" -> DayStyle.MIXED;
+      default ->
+          throw new WrongInput(
+              "The partners (%s) must be new, fixed or couples. Maybe --partners new."
+                  .formatted(partners));
+    };
   }
 
   private RotationGame chosenGame() {

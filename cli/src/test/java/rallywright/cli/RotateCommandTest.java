@@ -3,13 +3,18 @@ package rallywright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -94,5 +99,46 @@ class RotateCommandTest {
     assertThat(run("--players 13 --courts 3 --rounds 8 --apart 2-9")).isEqualTo(table);
     assertThat(run("--players 5 --courts 1 --rounds 2 --game lanes"))
         .contains("court 1 lane 2", "same opponents");
+  }
+
+  @Test
+  void json_ofFixedPairs_hasEachPairAgainstEach() {
+    JsonNode answer = json("--players 8 --courts 1 --rounds 60 --partners fixed");
+    Set<Set<Integer>> meetings = new HashSet<>();
+    for (JsonNode round : answer.get("rounds")) {
+      JsonNode match = round.get("matches").get(0);
+      int a = match.get("a").get(0).asInt();
+      int b = match.get("b").get(0).asInt();
+      assertThat(match.get("a").get(1).asInt()).isEqualTo(a + 1);
+      meetings.add(Set.of(a, b));
+    }
+    assertThat(answer.get("rounds")).hasSize(6);
+    assertThat(meetings).hasSize(6);
+  }
+
+  @Test
+  void json_ofCouples_neverPairsACouple() {
+    JsonNode answer = json("--players 10 --courts 2 --rounds 60 --partners couples");
+    for (JsonNode round : answer.get("rounds")) {
+      for (JsonNode match : round.get("matches")) {
+        int man = match.get("a").get(0).asInt();
+        assertThat(man % 2).isEqualTo(1);
+        assertThat(match.get("a").get(1).asInt() % 2).isZero();
+        assertThat(match.get("a").get(1).asInt()).isNotEqualTo(man + 1);
+      }
+    }
+    // Five couples: each pair of men meets in one game.
+    int games = 0;
+    for (JsonNode round : answer.get("rounds")) {
+      games += round.get("matches").size();
+    }
+    assertThat(games).isEqualTo(10);
+  }
+
+  @Test
+  void pdf_isWrittenBesideTheTable(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("rotation.pdf");
+    assertThat(run("--players 8 --courts 2 --rounds 7 --pdf " + file)).contains("Nobody sits out");
+    assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
   }
 }

@@ -9,6 +9,7 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Venue;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.rotation.SavedDay;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.Session;
 
@@ -25,6 +26,7 @@ import rallywright.engine.session.Session;
  * @param drills the coach's own drills, by key
  * @param forgotten marks of what was taken away for good
  * @param merged walk-ins that were merged, by their old id
+ * @param days days of games with rotating partners
  */
 public record ClubContents(
     List<Player> players,
@@ -36,7 +38,8 @@ public record ClubContents(
     Map<String, String> settings,
     Map<DrillKey, String> drills,
     List<Mark> forgotten,
-    Map<PlayerId, PlayerId> merged) {
+    Map<PlayerId, PlayerId> merged,
+    List<SavedDay> days) {
 
   /**
    * A mark that something must not come back. It holds no personal data.
@@ -73,5 +76,6 @@ public record ClubContents(
     sessions = List.copyOf(sessions);
     events = List.copyOf(events);
     forgotten = List.copyOf(forgotten);
+    days = List.copyOf(days);
   }
 }

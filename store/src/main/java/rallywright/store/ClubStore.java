@@ -89,6 +89,15 @@ public final class ClubStore implements AutoCloseable {
   }
 
   /**
+   * The days of games with rotating partners.
+   *
+   * @return their book
+   */
+  public DayBook days() {
+    return new DayBook(database);
+  }
+
+  /**
    * What happened on court.
    *
    * @return the log

@@ -10,6 +10,7 @@ import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.rotation.SavedDay;
 import rallywright.engine.session.EventId;
 import rallywright.engine.session.Session;
 import rallywright.store.ClubContents.Mark;
@@ -43,7 +44,8 @@ final class ContentsRows {
                       settings,
                       store.customDrills().all(),
                       marks(client),
-                      merged(client));
+                      merged(client),
+                      DayRows.all(client));
                 }));
   }
 
@@ -57,6 +59,7 @@ final class ContentsRows {
                         select (select count(*) from player) + (select count(*) from venue)
                           + (select count(*) from training_group)
                           + (select count(*) from training_session)
+                          + (select count(*) from play_day)
                           + (select count(*) from plan_template)
                           + (select count(*) from custom_drill)
                         """)
@@ -82,6 +85,7 @@ final class ContentsRows {
           contents
               .templates()
               .forEach((name, plan) -> store.sessions().saveTemplate(name, here(plan, forgotten)));
+          contents.days().forEach(day -> DayRows.put(client, here(day, forgotten)));
           store.events().append(contents.events());
           contents.settings().forEach(store.settings()::put);
           contents.drills().forEach(store.customDrills()::save);
@@ -142,6 +146,16 @@ final class ContentsRows {
       }
       if (forgotten.has(player)) {
         changed = PlanPlayers.without(changed, player);
+      }
+    }
+    return changed;
+  }
+
+  private static SavedDay here(SavedDay day, Forgotten forgotten) {
+    SavedDay changed = day.replaced(forgotten::now);
+    for (PlayerId player : changed.named()) {
+      if (forgotten.has(player)) {
+        changed = DayRows.without(changed, player);
       }
     }
     return changed;

@@ -41,6 +41,7 @@ final class Erasure {
               id, NAMELESS, null, Hand.RIGHT, Set.of(), "", AgeGroup.ADULT, Standing.ERASED));
     } else {
       removeGames(id);
+      DayRows.forget(client, id);
       PlayerRows.delete(client, id);
       Forgotten.add(client, id);
       forgetMerged(id);

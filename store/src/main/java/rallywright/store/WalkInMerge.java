@@ -9,6 +9,7 @@ import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.plan.GameId;
+import rallywright.engine.rotation.SavedDay;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.Session;
 
@@ -42,6 +43,7 @@ final class WalkInMerge {
     }
     SessionRows.templates(client)
         .forEach((name, plan) -> SessionRows.put(client, name, PlanPlayers.replaced(plan, other)));
+    mergeInDays(walkIn, into, other);
     for (StoredEvent stored : EventRows.all(client)) {
       CourtEvent changed = EventSubjects.withPlayer(stored.event(), other);
       if (!changed.equals(stored.event())) {
@@ -72,6 +74,18 @@ final class WalkInMerge {
     if (PlanPlayers.named(session.plan()).contains(walkIn.id())) {
       SessionRows.put(client, session.withPlan(PlanPlayers.replaced(session.plan(), other)));
     }
+  }
+
+  private void mergeInDays(Player walkIn, Player into, UnaryOperator<PlayerId> other) {
+    for (SavedDay day : DayRows.all(client)) {
+      if (day.named().containsAll(Set.of(walkIn.id(), into.id()))) {
+        throw new StoreProblem(
+            "\"%s\" and \"%s\" both play on \"%s\" (%s), so they are two people."
+                    .formatted(walkIn.name(), into.name(), day.name(), day.date())
+                + " Nothing was changed. Choose another player.");
+      }
+    }
+    DayRows.replace(client, other);
   }
 
   private static Player joined(Player into, Player walkIn) {

@@ -22,6 +22,7 @@ import rallywright.engine.court.CourtLane;
 import rallywright.engine.court.Lane;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.drill.Role;
+import rallywright.engine.odds.FairGame;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.BlockTime;
 import rallywright.engine.plan.GameId;
@@ -30,6 +31,16 @@ import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.rotation.DayResult;
+import rallywright.engine.rotation.DayStyle;
+import rallywright.engine.rotation.DayWish;
+import rallywright.engine.rotation.Pairing;
+import rallywright.engine.rotation.PlayDay;
+import rallywright.engine.rotation.RotationGame;
+import rallywright.engine.rotation.RotationMatch;
+import rallywright.engine.rotation.RotationPlayer;
+import rallywright.engine.rotation.RotationRound;
+import rallywright.engine.rotation.SavedDay;
 import rallywright.engine.score.Ending;
 import rallywright.engine.score.Rally;
 import rallywright.engine.score.Score;
@@ -175,12 +186,50 @@ public final class Examples {
     return events;
   }
 
+  /** A day of games of all four, the first round scored and the last player gone after it. */
+  public static SavedDay day() {
+    DayWish wish =
+        new DayWish(
+            DayStyle.NEW_PARTNERS,
+            RotationGame.DOUBLES,
+            1,
+            3,
+            List.of(
+                new RotationPlayer(MARLO.id(), 0.75, 1, RotationPlayer.TO_THE_END),
+                new RotationPlayer(TESSA.id(), -0.5, 1, RotationPlayer.TO_THE_END),
+                new RotationPlayer(IVO.id(), 0.1, 1, RotationPlayer.TO_THE_END),
+                new RotationPlayer(WALK_IN.id(), 0, 1, 2)),
+            Set.of(new Pairing(MARLO.id(), IVO.id())),
+            Set.of(new Pairing(TESSA.id(), WALK_IN.id())),
+            17);
+    RotationMatch match =
+        new RotationMatch(
+            1,
+            1,
+            List.of(MARLO.id(), TESSA.id()),
+            List.of(IVO.id(), WALK_IN.id()),
+            new FairGame.HeadStart(0, 2, 0.52));
+    RotationRound second =
+        new RotationRound(2, List.of(), List.of(MARLO.id(), TESSA.id(), IVO.id(), WALK_IN.id()));
+    return new SavedDay(
+        "day-1",
+        "Sunday games",
+        LocalDate.of(2026, 3, 8),
+        new DrillKey("drop-game"),
+        new PlayDay(
+            wish,
+            List.of(new RotationRound(1, List.of(match), List.of()), second),
+            List.of(new DayResult(1, 0, 11, 8)),
+            1));
+  }
+
   /** A club with everything in it. */
   public static void fill(ClubStore store) {
     store.players().saveAll(List.of(MARLO, TESSA, IVO, WALK_IN));
     store.groups().save(EVENING);
     store.venues().save(HALL);
     store.sessions().save(session());
+    store.days().save(day());
     store.sessions().saveTemplate("Soft hour", plan());
     store.events().append(oneOfEach());
     store.settings().put("units", "metric");

@@ -36,7 +36,7 @@ class OpeningIT {
     assertThatThrownBy(() -> ClubStore.open(address))
         .isInstanceOf(StoreProblem.class)
         .hasMessageContaining("version 97")
-        .hasMessageContaining("up to 1")
+        .hasMessageContaining("up to 2")
         .hasMessageContaining("Update Rallywright");
     assertThat(bytes(address)).isEqualTo(before);
   }

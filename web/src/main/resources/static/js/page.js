@@ -5,7 +5,8 @@ const meta = (name) => document.querySelector(`meta[name="${name}"]`)?.getAttrib
 
 // Requests by htmx carry the token against forged requests.
 document.addEventListener('htmx:configRequest', (event) => {
-  event.detail.headers[meta('csrf-header')] = meta('csrf-token');
+  const { headers } = /** @type {CustomEvent} */ (event).detail;
+  headers[meta('csrf-header')] = meta('csrf-token');
 });
 
 // A form that is sent whole shows its waiting words and cannot be sent twice.
@@ -32,7 +33,7 @@ addEventListener('pageshow', () => {
 /** @type {string[]} */
 let unfolded = [];
 document.addEventListener('htmx:beforeSwap', (event) => {
-  const part = /** @type {Element} */ (event.detail.target);
+  const part = /** @type {Element} */ (/** @type {CustomEvent} */ (event).detail.target);
   unfolded = [...part.querySelectorAll('details[open]')].map((each) => each.id);
 });
 document.addEventListener('htmx:afterSwap', () => {

@@ -2,6 +2,8 @@ package rallywright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -10,11 +12,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.GroupId;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
+import rallywright.engine.plan.DrillLine;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
@@ -46,19 +51,26 @@ class PlanWishesIT {
   }
 
   private Session planned(String more) {
+    asked(more);
+    return beside.sessions().all().get(0);
+  }
+
+  /** The answer to a wish of everybody for a session. */
+  private String asked(String more) {
     String who =
         beside.players().all().stream()
             .map(player -> "&who=" + player.id())
             .collect(Collectors.joining());
-    coach.post(
-        "/sessions/new",
-        "/sessions/new",
-        "name=Evening&date=2030-05-14&start=18:30&venue=&group=&courts=2&coverage=FULL"
-            + (more.contains("template=") ? "" : "&template=")
-            + "&minutes=90"
-            + who
-            + more);
-    return beside.sessions().all().get(0);
+    return coach
+        .post(
+            "/sessions/new",
+            "/sessions/new",
+            "name=Evening&date=2030-05-14&start=18:30&venue=&group=&courts=2&coverage=FULL"
+                + (more.contains("template=") ? "" : "&template=")
+                + "&minutes=90"
+                + who
+                + more)
+        .body();
   }
 
   private static List<DrillKey> drills(Session session) {
@@ -77,6 +89,30 @@ class PlanWishesIT {
     assertThat(again).contains("More wishes", "value=\"30\"");
     assertThat(coach.get("/sessions/" + session.id() + "/plan").body())
         .doesNotContain("class=\"caution\"");
+  }
+
+  @Test
+  void equipmentThatIsMissing_keepsItsDrillsOut() {
+    Drill needy =
+        Catalogue.shipped().drills().stream()
+            .filter(DrillLine::isPlayedOnCourt)
+            .filter(drill -> !drill.advice().equipment().isEmpty())
+            .findFirst()
+            .orElseThrow();
+    String thing = needy.advice().equipment().get(0);
+    Session session = planned("&missing=" + URLEncoder.encode(thing, StandardCharsets.UTF_8));
+    assertThat(drills(session)).doesNotContain(needy.key());
+    String page = "/sessions/" + session.id() + "/plan";
+    assertThat(coach.get(page + "?why=" + needy.key()).body()).contains("which is not at hand");
+  }
+
+  @Test
+  void nobodyWhoCounts_isAnsweredInASentence() {
+    String everybody =
+        beside.players().all().stream()
+            .map(player -> "&uncounted=" + player.id())
+            .collect(Collectors.joining());
+    assertThat(asked(everybody)).contains("all weights are 0");
   }
 
   @Test

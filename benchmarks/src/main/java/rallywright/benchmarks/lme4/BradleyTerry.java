@@ -3,7 +3,6 @@ package rallywright.benchmarks.lme4;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import rallywright.engine.skill.Club;
@@ -16,7 +15,6 @@ import rallywright.engine.skill.Posterior;
 import rallywright.engine.skill.RalliesWon;
 import rallywright.engine.skill.Sides;
 import rallywright.engine.skill.SkillGroups;
-import rallywright.engine.skill.SkillModel;
 import rallywright.engine.skill.SkillPrior;
 import rallywright.engine.skill.SkillSum;
 import rallywright.engine.skill.Weights;
@@ -65,13 +63,15 @@ record BradleyTerry(int players, List<Game> games) {
             Collections.nCopies(players, Entrant.atLevel(SkillPrior.MIDDLE_LEVEL)),
             List.of());
     SkillPrior start = new SkillPrior(0, 0, START_SD, 1, 0, 0);
-    SkillPrior prior =
-        ClubTuning.ofSkillSpread(club, games, new HyperParameters(start, 1, 1)).prior();
-    Posterior posterior = SkillModel.of(club, prior).fit(games, Set.of());
+    ClubTuning.Fitted fitted =
+        ClubTuning.fitOfSkillSpread(club, games, new HyperParameters(start, 1, 1));
+    Posterior posterior = fitted.posterior();
     List<Double> modes =
         IntStream.range(0, players)
-            .mapToObj(player -> posterior.skillMode(new SkillSum.Key(player, 0, 0)).mean())
+            .mapToObj(player -> SkillSum.skill(new SkillSum.Key(player, 0, 0)))
+            .map(posterior::mostLikely)
             .toList();
-    return new Answer(prior.skillSd(), posterior.logEvidence(), List.of(), modes);
+    double sd = fitted.values().prior().skillSd();
+    return new Answer(sd, posterior.logEvidence(), List.of(), modes);
   }
 }

@@ -35,12 +35,17 @@ final class Lme4Answers {
         values(model, "mode"));
   }
 
-  /** The median time of a whole fit. */
+  /** The median processor time of a whole fit. */
   double seconds(String model) {
     return median(values(model, "seconds"));
   }
 
-  /** The median time of the search alone, the matrices being ready. */
+  /** The median time of a whole fit by the clock. */
+  double wallSeconds(String model) {
+    return median(values(model, "wall"));
+  }
+
+  /** The median processor time of the search alone, the matrices being ready. */
   double searchingSeconds(String model) {
     return median(values(model, "searching"));
   }

@@ -37,7 +37,8 @@ public final class FlightsBesideHipparchus {
     ToDoubleFunction<Launch> own = own(ownTolerance);
     ToDoubleFunction<Launch> other = hipparchus(otherTolerance);
     double[] seconds = sideBySide(launches, own, other);
-    System.out.println("| method | tolerance | largest error, m | flights a second | bytes a flight |");
+    System.out.println(
+        "| method | tolerance | largest error, m | flights a second | bytes a flight |");
     System.out.println("| --- | ---: | ---: | ---: | ---: |");
     row("own", ownTolerance, worst(launches, exact, own), seconds[0], bytes(launches, own));
     row(

@@ -41,9 +41,7 @@ final class HipparchusFlight implements OrdinaryDifferentialEquation {
     Vector p = launch.position();
     Vector v = launch.velocity();
     double[] start = {p.x(), p.y(), p.z(), v.x(), v.y(), v.z()};
-    return integrator
-        .integrate(this, new ODEState(0, start), LONGEST_FLIGHT)
-        .getPrimaryState()[0];
+    return integrator.integrate(this, new ODEState(0, start), LONGEST_FLIGHT).getPrimaryState()[0];
   }
 
   double netZ() {

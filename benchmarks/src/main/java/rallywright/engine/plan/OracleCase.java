@@ -1,5 +1,7 @@
 package rallywright.engine.plan;
 
+import java.util.function.BiFunction;
+
 /**
  * One random session, planned by the search and by the oracle.
  *
@@ -8,7 +10,7 @@ package rallywright.engine.plan;
  * @param found the score that the search reached
  * @param seconds how long the search took
  * @param oracle what the oracle says
- * @param relaxed the engine's own bound on the benefit
+ * @param relaxed the engine's own bound on the score
  */
 record OracleCase(
     int drills,
@@ -19,15 +21,24 @@ record OracleCase(
     double relaxed) {
 
   static OracleCase of(int drills, long seed, double secondsAllowed) {
+    return of(drills, seed, (model, rules) -> CpSatOracle.solve(model, rules, secondsAllowed));
+  }
+
+  /** The search anew, beside what the oracle said in an earlier run. */
+  static OracleCase beside(int drills, long seed, CpSatOracle.Outcome earlier) {
+    return of(drills, seed, (model, rules) -> earlier);
+  }
+
+  private static OracleCase of(
+      int drills, long seed, BiFunction<SearchModel, SearchRules, CpSatOracle.Outcome> oracle) {
     PlanProblem problem = RandomProblems.of(drills, seed);
     SearchModel model = model(problem);
     SearchRules rules = new SearchRules(model);
     long before = System.nanoTime();
     double found = score(model, rules, problem.wish().seed());
     double seconds = (System.nanoTime() - before) / 1e9;
-    CpSatOracle.Outcome oracle = CpSatOracle.solve(model, rules, secondsAllowed);
-    double relaxed = Relaxation.bound(model, rules);
-    return new OracleCase(drills, seed, found, seconds, oracle, relaxed);
+    return new OracleCase(
+        drills, seed, found, seconds, oracle.apply(model, rules), Relaxation.bound(model, rules));
   }
 
   static SearchModel model(PlanProblem problem) {

@@ -122,7 +122,9 @@ final class AimChance {
     return grid.margin(speed * (1 + scatter.speed() * z));
   }
 
-  /** Where success begins or ends between two speeds, in spreads: margins have kinks, so halving. */
+  /**
+   * Where success begins or ends between two speeds, in spreads: margins have kinks, so halving.
+   */
   private double edge(double speed, double from, double to, double last) {
     double low = from;
     double high = to;

@@ -40,6 +40,20 @@ record DrillChoices(int drill, List<Integer> options, List<Choice> choices) {
     }
   }
 
+  /** Whether a plan has rounds of this drill. */
+  boolean isIn(int[] stints) {
+    return options.stream().anyMatch(option -> stints[option] > 0);
+  }
+
+  /** A plan with another choice for this drill. */
+  int[] with(int[] stints, Choice choice) {
+    int[] next = stints.clone();
+    for (int i = 0; i < options.size(); i++) {
+      next[options.get(i)] = choice.stints()[i];
+    }
+    return next;
+  }
+
   static List<DrillChoices> of(SearchModel model, SearchRules rules) {
     Map<Integer, List<Integer>> byDrill = new LinkedHashMap<>();
     for (int i = 0; i < model.options().size(); i++) {

@@ -25,10 +25,11 @@ final class Knapsack {
   /**
    * A filled knapsack.
    *
-   * @param benefit what it brings; negative infinity where not even what is pinned fits
+   * @param worth what it brings, less the small prices of its blocks; negative infinity where not
+   *     even what is pinned fits
    * @param choices one for each drill; empty where nothing fits
    */
-  record Filled(double benefit, List<Choice> choices) {}
+  record Filled(double worth, List<Choice> choices) {}
 
   private record Item(Choice choice, int steps, double value) {}
 
@@ -67,12 +68,15 @@ final class Knapsack {
     return filled(best, items, chosen);
   }
 
-  /** A drill's choices without those that cost as much as another one and bring no more. */
+  /**
+   * A drill's choices without those that cost as much as another one and bring no more. "Not at
+   * all" drives none out: what brings less than its price may still touch what must be touched.
+   */
   private List<Item> useful(int drill, Relaxation.Plane plane, int room) {
     List<Item> items = new ArrayList<>();
     for (Choice choice : drills.get(drill).choices()) {
       int steps = (int) Math.floor(plane.cost(drill, choice) / STEP_SECONDS);
-      items.add(new Item(choice, steps, choice.benefit()));
+      items.add(new Item(choice, steps, choice.value()));
     }
     items.sort(
         Comparator.comparingInt(Item::steps)
@@ -80,9 +84,11 @@ final class Knapsack {
     List<Item> useful = new ArrayList<>();
     double most = Double.NEGATIVE_INFINITY;
     for (Item item : items) {
-      if (item.steps() <= room && (item.value() > most || item.choice().isNothing())) {
+      if (item.choice().isNothing()) {
         useful.add(item);
-        most = Math.max(most, item.value());
+      } else if (item.steps() <= room && item.value() > most) {
+        useful.add(item);
+        most = item.value();
       }
     }
     return useful;
@@ -123,8 +129,8 @@ final class Knapsack {
         mask = best[less][room] > best[mask][room] ? less : mask;
       }
     }
-    double benefit = best[mask][room];
-    if (benefit == Double.NEGATIVE_INFINITY) {
+    double worth = best[mask][room];
+    if (worth == Double.NEGATIVE_INFINITY) {
       return new Filled(0, List.of());
     }
     List<Choice> choices = new ArrayList<>();
@@ -135,6 +141,6 @@ final class Knapsack {
       room -= item.steps();
       choices.add(0, item.choice());
     }
-    return new Filled(benefit, choices);
+    return new Filled(worth, choices);
   }
 }

@@ -12,7 +12,8 @@ import rallywright.engine.drill.SkillGroup;
  * @param clock the time of the whole session and the booked time
  * @param minutesByGroup minutes that a player plays on each skill group on average
  * @param benefit what the drills bring a player on average, in units that only compare plans
- * @param bound what no plan for the same wish can pass
+ * @param bound what no plan for the same wish can pass, if one more block to explain costs it what
+ *     it costs this plan: the benefit and by how much another plan could be better, prices counted
  * @param brokenRules what the plan does not keep to, one sentence each
  */
 public record PlanCheck(

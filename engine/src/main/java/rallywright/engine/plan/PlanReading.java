@@ -10,25 +10,37 @@ import rallywright.engine.pace.SessionTime;
 /** Reads a plan: its clock, coverage, benefit and broken rules. */
 final class PlanReading {
 
+  private static final double ROUNDING = 1e-9;
+
   private final PlanContext context;
   private final SearchModel model;
+  private final SearchRules rules;
   private final double bound;
 
   PlanReading(PlanContext context, SearchModel model, SearchRules rules) {
     this.context = context;
     this.model = model;
+    this.rules = rules;
     this.bound = Relaxation.bound(model, rules);
   }
 
   PlanCheck check(SessionPlan plan) {
     PlanCheck.Clock clock = clock(plan);
     double[] minutes = minutesByDrill(plan);
+    double benefit = model.benefit(minutes);
+    double worth = benefit - rules.smallPrices(Walk.through(model, stints(plan)));
     return new PlanCheck(
         clock,
         byGroup(minutes),
-        model.benefit(minutes),
-        bound,
+        benefit,
+        benefit + better(worth),
         new PlanRules(plan, context, clock).broken());
+  }
+
+  /** By how much another plan could be better; what only rounding leaves is nothing. */
+  private double better(double worth) {
+    double better = bound - worth;
+    return Math.abs(better) < ROUNDING ? 0 : better;
   }
 
   /** Whether a plan ends in time and never works hard for too long. */

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /**
- * Finds a good choice: a greedy start, then annealing with whole-drill moves.
+ * Finds a good choice: two starts, each annealed with whole-drill moves by itself, then annealing
+ * on from the best, and at the end the best change of two drills at once.
  *
  * <p>For the maintainer: moves are one stint more or less, a stint from one option to another, a
  * drill replaced by another one, a stint moved to the other line of its drill. The number of steps
@@ -15,6 +16,7 @@ final class PlanSearch {
   /** More stints of one drill along one line are never planned. Assumption of this project. */
   static final int MOST_STINTS = 8;
 
+  private static final List<DrillChoices.Choice> NONE = List.of();
   private static final int STEPS_FOR_AN_OPTION = 2_500;
   private static final int ROUNDS = 8;
   private static final double HOT = 0.15;
@@ -43,12 +45,16 @@ final class PlanSearch {
     if (model.options().isEmpty()) {
       return new int[0];
     }
-    int[] best = better(greedy(rules.pinnedStints()), greedy(fitting(relaxed.stints())));
+    List<int[]> starts = List.of(greedy(rules.pinnedStints()), greedy(fitting(relaxed.stints())));
+    int[] best = better(starts.get(0), starts.get(1));
     for (int round = 0; round < ROUNDS; round++) {
-      best = better(best, polished(annealed(best, round)));
+      int[] start = round < ROUNDS / 2 ? starts.get(round % starts.size()) : best;
+      int[] found = polished(annealed(start, round));
+      best = better(best, round < ROUNDS / 2 ? found : twoAtOnce(found));
       double benefit = Walk.through(model, best).benefit();
-      double done = (round + 1.0) / ROUNDS;
-      SearchWatch.Progress progress = new SearchWatch.Progress(done, benefit, relaxed.bound());
+      double bound = benefit + relaxed.bound() - score(best);
+      SearchWatch.Progress progress =
+          new SearchWatch.Progress((round + 1.0) / ROUNDS, benefit, bound);
       if (watch.hear(progress) == SearchWatch.Verdict.STOP) {
         return best;
       }
@@ -119,11 +125,7 @@ final class PlanSearch {
       int[] before = best;
       for (DrillChoices drill : drills) {
         for (DrillChoices.Choice choice : drill.choices()) {
-          int[] next = before.clone();
-          for (int i = 0; i < choice.stints().length; i++) {
-            next[drill.options().get(i)] = choice.stints()[i];
-          }
-          best = better(best, next);
+          best = better(best, drill.with(before, choice));
         }
       }
       for (int from = 0; from < before.length; from++) {
@@ -136,6 +138,36 @@ final class PlanSearch {
       improved = best != before;
     }
     return best;
+  }
+
+  /**
+   * The best change of two drills at once, again and again: a drill of the plan takes any other
+   * choice and, in the time that this leaves, a second drill takes its best one.
+   */
+  private int[] twoAtOnce(int[] start) {
+    int[] best = start;
+    boolean improved = true;
+    while (improved) {
+      int[] before = best;
+      for (DrillChoices one : drills) {
+        for (DrillChoices.Choice choice : one.isIn(before) ? one.choices() : NONE) {
+          int[] first = one.with(before, choice);
+          for (DrillChoices other : drills) {
+            best = other.drill() == one.drill() ? best : bestOf(other, first, best);
+          }
+        }
+      }
+      improved = best != before;
+    }
+    return best;
+  }
+
+  private int[] bestOf(DrillChoices drill, int[] stints, int[] best) {
+    int[] found = best;
+    for (DrillChoices.Choice choice : drill.choices()) {
+      found = better(found, drill.with(stints, choice));
+    }
+    return found;
   }
 
   /** Adds the stint that brings most per second as long as one brings anything. */

@@ -17,8 +17,9 @@ import rallywright.engine.plan.SearchModel.Option;
  * touches; chords are laid over two ranges of V, and the bound is the larger of both. What is left
  * is a knapsack, one choice of rounds for each drill, solved exactly by {@link Knapsack}. A session
  * longer than {@link Walk#LONG_SESSION_MINUTES} must have a rest: the bound is the larger one of
- * "short without a rest" and "long with one". Hard minutes in a row, the order of drills and the
- * small prices are left out.
+ * "short without a rest" and "long with one". The price of a block and of its later rounds is
+ * counted, so the bound is one on benefit less prices; hard minutes in a row, the order of drills
+ * and the price of other equipment are left out.
  */
 final class Relaxation {
 
@@ -96,7 +97,7 @@ final class Relaxation {
   }
 
   private Answer answer(Knapsack.Filled filled) {
-    return new Answer(Math.max(0, filled.benefit()), stints(filled.choices()));
+    return new Answer(filled.worth(), stints(filled.choices()));
   }
 
   private Answer reserved(double booked, double fixed) {

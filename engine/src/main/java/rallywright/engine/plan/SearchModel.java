@@ -29,6 +29,10 @@ final class SearchModel {
   private final List<Option> options = new ArrayList<>();
   private final double fixedSeconds;
   private final double[] rates;
+  private final int[] equipment;
+  private final int[] groupBits;
+  private final double restEveryMinutes;
+  private final double restMinutes;
 
   /**
    * One drill along one line.
@@ -95,6 +99,31 @@ final class SearchModel {
         Comparator.comparing((Option each) -> each.line().drill().progression())
             .thenComparing(Option::drill)
             .thenComparing(each -> each.line().line()));
+    equipment = equipment();
+    groupBits = options.stream().mapToInt(each -> bits(each.groups())).toArray();
+    restEveryMinutes = Walk.restEvery(context.wish());
+    restMinutes = BlockBuilder.restMinutes(context.wish());
+  }
+
+  /** For each option the number of its list of equipment: the same number, the same things. */
+  private int[] equipment() {
+    List<List<String>> lists = new ArrayList<>();
+    lists.add(List.of());
+    int[] numbers = new int[options.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      List<String> needed = options.get(i).line().drill().advice().equipment();
+      if (!lists.contains(needed)) {
+        lists.add(needed);
+      }
+      numbers[i] = lists.indexOf(needed);
+    }
+    return numbers;
+  }
+
+  /** Groups of skills as bits, for the search. */
+  static int bits(Set<SkillGroup> groups) {
+    List<SkillGroup> all = List.of(SkillGroup.values());
+    return groups.stream().mapToInt(group -> 1 << all.indexOf(group)).sum();
   }
 
   private Option option(DrillLine line, int drill) {
@@ -143,6 +172,24 @@ final class SearchModel {
     return fixedSeconds;
   }
 
+  /** The number of an option's list of equipment; 0 where nothing is needed. */
+  int equipment(int option) {
+    return equipment[option];
+  }
+
+  /** The groups that an option touches, as bits. */
+  int groupBits(int option) {
+    return groupBits[option];
+  }
+
+  double restEveryMinutes() {
+    return restEveryMinutes;
+  }
+
+  double restMinutes() {
+    return restMinutes;
+  }
+
   double rate(int drill) {
     return rates[drill];
   }
@@ -155,7 +202,9 @@ final class SearchModel {
   double benefit(double[] minutesByDrill) {
     double sum = 0;
     for (int drill = 0; drill < rates.length; drill++) {
-      sum += rates[drill] * PracticeMinutes.effective(minutesByDrill[drill]);
+      if (minutesByDrill[drill] > 0) {
+        sum += rates[drill] * PracticeMinutes.effective(minutesByDrill[drill]);
+      }
     }
     return sum;
   }

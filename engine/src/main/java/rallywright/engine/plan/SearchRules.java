@@ -3,10 +3,10 @@ package rallywright.engine.plan;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.pace.SessionTime;
 import rallywright.engine.plan.SearchModel.Option;
@@ -29,6 +29,8 @@ final class SearchRules {
   private final SearchModel model;
   private final double reserve;
   private final Set<SkillGroup> reachableGroups = EnumSet.noneOf(SkillGroup.class);
+  private final int neededBits;
+  private final int[] pairsOfLines;
   private final boolean fullGameFits;
   private final int[] pinnedStints;
   private final Map<SkillGroup, Integer> slots = new EnumMap<>(SkillGroup.class);
@@ -44,6 +46,11 @@ final class SearchRules {
       fits |= option.isFullGame() && share <= FULL_GAME_SHARE;
     }
     fullGameFits = fits;
+    neededBits = SearchModel.bits(neededGroups());
+    pairsOfLines =
+        IntStream.range(0, Math.max(0, model.options().size() - 1))
+            .filter(i -> model.options().get(i).drill() == model.options().get(i + 1).drill())
+            .toArray();
     pinnedStints = pinned();
     for (Slot slot : wish.requests().slots()) {
       if (slot instanceof Slot.AnyOf any) {
@@ -123,8 +130,7 @@ final class SearchRules {
         - pinnedIsPlanned(walk)
         - endsWithAFullGame(walk)
         - bothDirectionsAreUsed(walk)
-        - noDrillGoesOnAndOn(walk)
-        - equipmentStays(walk);
+        - smallPrices(walk);
   }
 
   /** "We are off the court in time, nine times in ten." */
@@ -140,15 +146,13 @@ final class SearchRules {
 
   /** "Touch everything once: soft game, hands, power." Only where the coach asks for it. */
   double everySkillGroupIsTouched(Walk walk) {
-    Set<SkillGroup> missing = new HashSet<>(neededGroups());
-    missing.removeAll(walk.groups());
-    return REQUIRED * missing.size();
+    return REQUIRED * Integer.bitCount(neededBits & ~walk.groupBits());
   }
 
   /** "Every slot for a group of skills has a drill." */
   double everySlotIsFilled(Walk walk) {
     int missing = 0;
-    for (SkillGroup group : SkillGroup.values()) {
+    for (SkillGroup group : slots.keySet()) {
       int wanted = slots.getOrDefault(group, 0);
       missing += wanted == 0 ? 0 : Math.max(0, wanted - walk.drillsOf(group));
     }
@@ -172,10 +176,8 @@ final class SearchRules {
   /** "Change direction": a drill that is played both ways is played both ways alike. */
   double bothDirectionsAreUsed(Walk walk) {
     double price = 0;
-    for (int i = 0; i + 1 < walk.stints().length; i++) {
-      if (model.options().get(i).drill() == model.options().get(i + 1).drill()) {
-        price += REQUIRED * Math.max(0, apart(i, walk.stints()[i], walk.stints()[i + 1]) - 1);
-      }
+    for (int i : pairsOfLines) {
+      price += REQUIRED * Math.max(0, apart(i, walk.stints()[i], walk.stints()[i + 1]) - 1);
     }
     return price;
   }
@@ -192,6 +194,11 @@ final class SearchRules {
   /** A block that goes on and on is dear, and so is one more rule to explain and to print. */
   double longBlock(int stints) {
     return (stints > 0 ? NEW_BLOCK : 0) + SMALL * Math.max(0, stints - LONG_BLOCK_STINTS);
+  }
+
+  /** The prices of blocks, of their later rounds and of fetching other things. */
+  double smallPrices(Walk walk) {
+    return noDrillGoesOnAndOn(walk) + equipmentStays(walk);
   }
 
   /** "Do not carry cones about more often than needed." */

@@ -1,8 +1,5 @@
 package rallywright.engine.plan;
 
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Set;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.pace.SessionTime;
 import rallywright.engine.plan.SearchModel.Option;
@@ -26,10 +23,10 @@ final class Walk {
   private double hardMinutes;
   private double sinceRest;
   private double overHard;
-  private final Set<SkillGroup> groups = EnumSet.noneOf(SkillGroup.class);
   private int fullGames;
   private int equipmentChanges;
-  private List<String> equipment = List.of();
+  private int equipment;
+  private int groupBits;
 
   private Walk(SearchModel model, int[] stints) {
     this.model = model;
@@ -54,7 +51,7 @@ final class Walk {
     double minutes = option.blockSeconds(stints[i]) / 60;
     if (needsRest(option, minutes)) {
       restBefore[i] = true;
-      meanSeconds += 60 * BlockBuilder.restMinutes(model.context().wish());
+      meanSeconds += 60 * model.restMinutes();
       hardMinutes = 0;
       sinceRest = 0;
     }
@@ -65,18 +62,17 @@ final class Walk {
     variance += stints[i] * option.stint().seconds().variance();
     minutesByDrill[option.drill()] += stints[i] * option.minutesPerStint();
     sharedByDrill[option.drill()] += stints[i] * option.stint().pacedSeconds() * option.drillCv();
-    groups.addAll(option.groups());
+    groupBits |= model.groupBits(i);
     fullGames += option.isFullGame() ? 1 : 0;
-    List<String> needed = option.line().drill().advice().equipment();
-    equipmentChanges += needed.equals(equipment) ? 0 : 1;
+    int needed = model.equipment(i);
+    equipmentChanges += needed == equipment ? 0 : 1;
     equipment = needed;
   }
 
   private boolean needsRest(Option option, double minutes) {
-    SessionWish wish = model.context().wish();
-    boolean tooHard =
-        option.isHard() && hardMinutes > 0 && hardMinutes + minutes > wish.maxHardMinutes();
-    return tooHard || sinceRest + minutes / 2 >= restEvery(wish);
+    double allowed = model.context().wish().maxHardMinutes();
+    boolean tooHard = option.isHard() && hardMinutes > 0 && hardMinutes + minutes > allowed;
+    return tooHard || sinceRest + minutes / 2 >= model.restEveryMinutes();
   }
 
   /** After how many minutes a rest is due. */
@@ -116,8 +112,9 @@ final class Walk {
     return overHard;
   }
 
-  Set<SkillGroup> groups() {
-    return groups;
+  /** The groups of skills that are touched, as bits. */
+  int groupBits() {
+    return groupBits;
   }
 
   /** How many drills of the choice train a group. */

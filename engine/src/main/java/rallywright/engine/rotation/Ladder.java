@@ -54,6 +54,10 @@ public final class Ladder {
       return new Climber(next, next == rung ? running + 1 : 1, sits, lastSat, met);
     }
 
+    static Climber late(int sits) {
+      return new Climber(-1, 0, sits, 0, Map.of());
+    }
+
     boolean wouldBeStuckOn(int next) {
       return rung == next && running >= MOST_RUNNING;
     }
@@ -127,6 +131,19 @@ public final class Ladder {
    * @throws IllegalArgumentException unless there is one winner for each match
    */
   public Ladder after(List<Side> winners) {
+    return after(winners, order);
+  }
+
+  /**
+   * The ladder after a round, when players have left or come. Who comes starts at the foot and
+   * counts as having sat out as often as others, so that they play at once.
+   *
+   * @param winners the winning side of each match, in the order of the round
+   * @param present who is there in the next round
+   * @return the ladder with its next round
+   * @throws IllegalArgumentException unless there is one winner for each match
+   */
+  public Ladder after(List<Side> winners, List<PlayerId> present) {
     if (winners.size() != round.matches().size()) {
       throw new IllegalArgumentException(
           "The number of winners (%d) must be that of the matches (%d). Maybe one is missing."
@@ -142,6 +159,20 @@ public final class Ladder {
         moved.addAll(side(rung - 1, winners.get(rung - 1).opponent()));
       }
     }
+    List<PlayerId> next = moved(moved);
+    int sits = climbers.values().stream().mapToInt(Climber::sits).max().orElse(0);
+    next.retainAll(present);
+    for (PlayerId player : present) {
+      if (!next.contains(player)) {
+        next.add(player);
+        climbers.put(player, Climber.late(sits));
+      }
+    }
+    return new Ladder(game, courts, next, climbers, round.number() + 1);
+  }
+
+  /** The order in which those who played have changed places; who sat out stays where they were. */
+  private List<PlayerId> moved(List<PlayerId> moved) {
     List<PlayerId> next = new ArrayList<>(order);
     Set<PlayerId> playing = new HashSet<>(moved);
     int from = 0;
@@ -150,7 +181,7 @@ public final class Ladder {
         next.set(place, moved.get(from++));
       }
     }
-    return new Ladder(game, courts, next, climbers, round.number() + 1);
+    return next;
   }
 
   private List<PlayerId> side(int rung, Side side) {

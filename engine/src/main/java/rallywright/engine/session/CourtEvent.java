@@ -20,8 +20,22 @@ public sealed interface CourtEvent {
    * @param session the session it belongs to
    * @param atMillis when the phone saw it, in milliseconds since 1970 (UTC)
    * @param by the phone that made it, any text of 1 to 64 characters, or empty for the coach's desk
+   * @param order where the phone puts it among the events of the session
    */
-  record Stamp(EventId id, SessionId session, long atMillis, String by) {}
+  record Stamp(EventId id, SessionId session, long atMillis, String by, PhoneOrder order) {
+
+    /**
+     * The stamp of an event whose place is only where it arrived.
+     *
+     * @param id the event's id
+     * @param session the session it belongs to
+     * @param atMillis when it was seen, in milliseconds since 1970 (UTC)
+     * @param by the phone that made it, or empty for the coach's desk
+     */
+    public Stamp(EventId id, SessionId session, long atMillis, String by) {
+      this(id, session, atMillis, by, PhoneOrder.UNKNOWN);
+    }
+  }
 
   /**
    * The id, session and time.

@@ -25,6 +25,7 @@ final class GameFold {
   private final GameFormat format;
   private final List<Rally> rallies = new ArrayList<>();
   private final List<Long> times = new ArrayList<>();
+  private final List<String> phones = new ArrayList<>();
   private @Nullable Side firstServer;
   private @Nullable FinalScoreGiven last;
   private boolean clockEnded;
@@ -57,6 +58,7 @@ final class GameFold {
     if (!over) {
       rallies.add(played.rally());
       times.add(played.stamp().atMillis());
+      phones.add(played.stamp().by());
       note(played);
     }
   }
@@ -83,6 +85,7 @@ final class GameFold {
         Optional.ofNullable(firstServer),
         Optional.ofNullable(newest),
         logAgrees ? times : List.of(),
+        logAgrees ? phones : List.of(),
         startedAt == null ? OptionalLong.empty() : OptionalLong.of(startedAt));
   }
 

@@ -23,6 +23,7 @@ import rallywright.engine.score.Side;
  * @param firstServer who served first, where it was said
  * @param lastEvent the newest event that counts, the one an undo takes back
  * @param rallyTimes when each rally ended, in milliseconds since 1970, as the phone saw it
+ * @param rallyPhones which phone saw each rally; times of two phones must not be compared
  * @param startedAt when its first event was seen, in milliseconds since 1970
  */
 public record GameProgress(
@@ -35,6 +36,7 @@ public record GameProgress(
     Optional<Side> firstServer,
     Optional<EventId> lastEvent,
     List<Long> rallyTimes,
+    List<String> rallyPhones,
     OptionalLong startedAt) {
 
   /** Where a game stands. */
@@ -53,6 +55,7 @@ public record GameProgress(
   public GameProgress {
     rallies = List.copyOf(rallies);
     rallyTimes = List.copyOf(rallyTimes);
+    rallyPhones = List.copyOf(rallyPhones);
   }
 
   /**

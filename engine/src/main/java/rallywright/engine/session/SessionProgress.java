@@ -2,12 +2,10 @@ package rallywright.engine.session;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiFunction;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.plan.BlockId;
@@ -24,12 +22,12 @@ import rallywright.engine.session.CourtEvent.FirstServerNamed;
 import rallywright.engine.session.CourtEvent.RallyPlayed;
 import rallywright.engine.session.CourtEvent.SessionEnded;
 import rallywright.engine.session.CourtEvent.TimeCalled;
-import rallywright.engine.session.CourtEvent.Undone;
 import rallywright.engine.session.CourtEvent.YardstickCounted;
 
 /**
  * Where a session stands: a fold over its events. An undone event does not count; an undo that is
- * itself undone has no effect. The same event id counts once.
+ * itself undone has no effect. The same event id counts once. The order is that of arrival, within
+ * one phone that phone's own ({@link PhoneOrder}).
  */
 public final class SessionProgress {
 
@@ -40,7 +38,9 @@ public final class SessionProgress {
   private final Map<BlockId, Long> starts = new LinkedHashMap<>();
   private final Map<BlockId, Long> ends = new HashMap<>();
   private Optional<BlockId> current = Optional.empty();
+  private Optional<JoinedLog.Entry> newestStart = Optional.empty();
   private Optional<Conditions> conditions = Optional.empty();
+  private final List<Dispute> disputes = new ArrayList<>();
   private boolean ended;
 
   private SessionProgress(Session session) {
@@ -52,7 +52,7 @@ public final class SessionProgress {
    *
    * @param session the session as planned
    * @param formats the format of a game of a block, head start included
-   * @param events the events in the order in which they arrived
+   * @param events the events in the order in which they reached the server
    * @return where the session stands
    */
   public static SessionProgress of(
@@ -60,39 +60,33 @@ public final class SessionProgress {
       BiFunction<PlannedBlock, PlannedGame, GameFormat> formats,
       List<CourtEvent> events) {
     SessionProgress progress = new SessionProgress(session);
-    Map<GameId, GameFold> folds = new LinkedHashMap<>();
+    Map<GameId, GameEntries> entries = new LinkedHashMap<>();
     for (PlannedBlock block : session.plan().blocks()) {
       for (PlannedGame game : block.games()) {
-        folds.put(game.id(), new GameFold(game, formats.apply(block, game)));
+        entries.put(game.id(), new GameEntries(game, formats.apply(block, game)));
       }
     }
-    for (CourtEvent event : counting(events)) {
-      GameFold fold = gameOf(event).map(folds::get).orElse(null);
-      if (fold != null) {
-        fold.take(event);
+    for (JoinedLog.Entry entry : JoinedLog.of(events)) {
+      GameEntries own = gameOf(entry.event()).map(entries::get).orElse(null);
+      if (own != null) {
+        own.take(entry);
       }
-      progress.take(event);
+      progress.take(entry);
     }
-    folds.forEach((id, fold) -> progress.games.put(id, fold.result()));
+    entries.forEach((id, own) -> progress.games.put(id, own.result()));
+    entries.values().forEach(own -> progress.disputes.addAll(own.disputes()));
     return progress;
   }
 
   /**
-   * The events that count: each id once, without those that were undone.
+   * The events that count: each id once, in the order of {@link PhoneOrder}, without those that
+   * were undone. Entries of a game that wait beside it ({@link Dispute}) are among them.
    *
-   * @param events the events in the order in which they arrived
-   * @return those that count, in the same order
+   * @param events the events in the order in which they reached the server
+   * @return those that count
    */
   public static List<CourtEvent> counting(List<CourtEvent> events) {
-    Set<EventId> cancelled = new HashSet<>();
-    Set<EventId> seen = new HashSet<>();
-    List<CourtEvent> once = events.stream().filter(each -> seen.add(each.stamp().id())).toList();
-    for (int i = once.size() - 1; i >= 0; i--) {
-      if (once.get(i) instanceof Undone undo && !cancelled.contains(undo.stamp().id())) {
-        cancelled.add(undo.undone());
-      }
-    }
-    return once.stream().filter(each -> !cancelled.contains(each.stamp().id())).toList();
+    return JoinedLog.of(events).stream().map(JoinedLog.Entry::event).toList();
   }
 
   private static Optional<GameId> gameOf(CourtEvent event) {
@@ -108,9 +102,15 @@ public final class SessionProgress {
     return Optional.empty();
   }
 
-  private void take(CourtEvent event) {
+  private void take(JoinedLog.Entry entry) {
+    CourtEvent event = entry.event();
     if (event instanceof BlockStarted started) {
-      current = Optional.of(started.block());
+      // A block that a phone began without knowing of a later one does not turn the session back.
+      if (newestStart.filter(entry::isBlindTo).isEmpty()) {
+        current = Optional.of(started.block());
+        newestStart = Optional.of(entry);
+      }
+      ends.remove(started.block());
       starts.putIfAbsent(started.block(), started.stamp().atMillis());
     } else if (event instanceof BlockEnded finished) {
       ends.put(finished.block(), finished.stamp().atMillis());
@@ -154,6 +154,15 @@ public final class SessionProgress {
    */
   public Optional<GameProgress> game(GameId game) {
     return Optional.ofNullable(games.get(game));
+  }
+
+  /**
+   * Games that two phones scored without knowing of each other, and not alike.
+   *
+   * @return what is in doubt, in the order of the plan
+   */
+  public List<Dispute> disputes() {
+    return List.copyOf(disputes);
   }
 
   /**

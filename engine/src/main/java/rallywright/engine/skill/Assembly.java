@@ -61,6 +61,11 @@ final class Assembly {
     return resting[part];
   }
 
+  /** Whether factoring costs less than a pass over the evidence. */
+  boolean isCheapToFactor() {
+    return parts.stream().allMatch(Part::isCheapToFactor);
+  }
+
   /** Does the work for each group that does not rest. */
   void forEachAwake(IntConsumer work) {
     int[] awake = IntStream.range(0, parts.size()).filter(part -> !rests(part)).toArray();
@@ -80,30 +85,32 @@ final class Assembly {
     return new Point(own, border.means());
   }
 
-  /** Log posterior without the 2π of the prior; the gradient is added to {@code gradient}. */
-  double logPosterior(Point x, Point gradient) {
-    double[] values = new double[parts.size()];
+  /** The log posterior, without the 2π of the prior, around a point. */
+  Evaluation at(Point x) {
+    Point gradient = Point.zeroFor(this, x);
+    Curves[] curves = new Curves[parts.size()];
     double[][] slopes = new double[parts.size()][];
     forEachAwake(
         part -> {
           double[] local = x.local(part);
           slopes[part] = new double[local.length];
-          values[part] = parts.get(part).logPosterior(local, slopes[part]);
+          curves[part] = parts.get(part).at(local, slopes[part]);
         });
     double sum = border.logDensity(x.border(), gradient.border());
-    for (int part = 0; part < values.length; part++) {
+    for (int part = 0; part < curves.length; part++) {
       if (rests(part)) {
         sum += resting[part].at(x.border(), gradient.border());
       } else {
-        sum += values[part];
+        sum += curves[part].value();
         gradient.addLocal(part, slopes[part]);
       }
     }
-    for (CrossTerm term : cross) {
-      Likelihood.Curve curve = term.at(x);
-      sum += curve.value();
-      term.addGradient(curve, gradient);
+    Likelihood.Curve[] guests = new Likelihood.Curve[cross.size()];
+    for (int i = 0; i < guests.length; i++) {
+      guests[i] = cross.get(i).at(x);
+      sum += guests[i].value();
+      cross.get(i).addGradient(guests[i], gradient);
     }
-    return sum;
+    return new Evaluation(x, sum, gradient, curves, guests);
   }
 }

@@ -12,6 +12,7 @@ final class BlockGraph {
   private final int[] starts;
   private final int[] nodeOf;
   private final BitSet[] later;
+  private final BitSet sections = new BitSet();
 
   BlockGraph(int[] sizes) {
     this.sizes = sizes.clone();
@@ -33,6 +34,7 @@ final class BlockGraph {
     for (int node = 0; node < sizes.length; node++) {
       copy.later[node].or(later[node]);
     }
+    copy.sections.or(sections);
     return copy;
   }
 
@@ -40,6 +42,15 @@ final class BlockGraph {
     if (node != other) {
       later[Math.min(node, other)].set(Math.max(node, other));
     }
+  }
+
+  /** Notes that a section starts with a node, such as a week: nothing is joined across. */
+  void startSection(int node) {
+    sections.set(node);
+  }
+
+  boolean startsSection(int node) {
+    return sections.get(node);
   }
 
   /** Connects all nodes that a row over these latents touches. */

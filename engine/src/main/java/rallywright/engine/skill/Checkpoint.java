@@ -14,7 +14,7 @@ import java.util.TreeMap;
 final class Checkpoint {
   private final int node;
   private final double[] earlyBorder;
-  private final Map<Integer, double[]> waiting = new TreeMap<>();
+  private final Map<Integer, double[][]> waiting = new TreeMap<>();
 
   /**
    * A place.
@@ -43,12 +43,12 @@ final class Checkpoint {
     return Arrays.copyOf(earlyBorder, earlyBorder.length);
   }
 
-  void keep(int from, double[] update) {
+  void keep(int from, double[][] update) {
     waiting.put(from, update);
   }
 
   /** Puts the waiting updates in their places. */
-  void restore(double[][] updates) {
+  void restore(double[][][] updates) {
     waiting.forEach((from, update) -> updates[from] = update);
   }
 }

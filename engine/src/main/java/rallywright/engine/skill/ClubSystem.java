@@ -70,9 +70,9 @@ final class ClubSystem {
       List<CrossTerm> terms = new ArrayList<>();
       for (int i = 0; i < all.length; i++) {
         for (Evidence piece : records.get(i).evidence()) {
-          if (piece instanceof Game game) {
+          if (piece instanceof Game game && onlyGroupOf(game, partition) < 0) {
             Set<Integer> touched = groupsOf(game, partition);
-            if (touched.size() > 1 && touched.iterator().next() == i) {
+            if (touched.iterator().next() == i) {
               games.add(game);
               terms.add(
                   known
@@ -94,7 +94,12 @@ final class ClubSystem {
       byGroup.add(new ArrayList<>());
     }
     for (Evidence piece : evidence) {
-      groupsOf(piece, partition).forEach(group -> byGroup.get(group).add(piece));
+      int only = onlyGroupOf(piece, partition);
+      if (only >= 0) {
+        byGroup.get(only).add(piece);
+      } else {
+        groupsOf(piece, partition).forEach(group -> byGroup.get(group).add(piece));
+      }
     }
     List<List<Integer>> players = partition.players();
     List<GroupRecord> records = new ArrayList<>();
@@ -102,6 +107,26 @@ final class ClubSystem {
       records.add(new GroupRecord(club, players.get(group), byGroup.get(group), Set.copyOf(weeks)));
     }
     return records;
+  }
+
+  /** The group of all players of a piece of evidence, or −1 where it spans groups. */
+  static int onlyGroupOf(Evidence piece, Partition partition) {
+    if (piece instanceof Game game) {
+      int group = partition.of(game.sides().a().get(0));
+      return allOf(game.sides().a(), group, partition) && allOf(game.sides().b(), group, partition)
+          ? group
+          : -1;
+    }
+    return partition.of(playersOf(piece).get(0));
+  }
+
+  private static boolean allOf(List<Integer> players, int group, Partition partition) {
+    for (int player : players) {
+      if (partition.of(player) != group) {
+        return false;
+      }
+    }
+    return true;
   }
 
   static Set<Integer> groupsOf(Evidence piece, Partition partition) {
@@ -176,6 +201,16 @@ final class ClubSystem {
     return new ClubSystem(club, partition, List.of(groups), new Guests(List.of(), List.of()));
   }
 
+  /** The same evidence under another prior; the club may differ in the SDs of what all share. */
+  ClubSystem with(Club scaled, SkillPrior prior) {
+    List<Group> others = new ArrayList<>();
+    for (Group group : groups) {
+      WalkPrior walk = new WalkPrior(group.layout, prior);
+      others.add(new Group(group.record, group.layout, walk, group.part.with(walk)));
+    }
+    return new ClubSystem(scaled, partition, others, new Guests(crossGames, cross));
+  }
+
   private static List<List<Term>> cuts(List<CrossTerm> cross, int groups) {
     List<List<Term>> cuts = new ArrayList<>();
     for (int group = 0; group < groups; group++) {
@@ -189,7 +224,7 @@ final class ClubSystem {
       GroupRecord record, Layout layout, SkillPrior prior, List<Term> cuts, Partition partition) {
     List<Term> terms = new ArrayList<>();
     for (Evidence piece : record.evidence()) {
-      if (!(piece instanceof Practice) && groupsOf(piece, partition).size() == 1) {
+      if (!(piece instanceof Practice) && onlyGroupOf(piece, partition) >= 0) {
         List<SparseRow> rows = new ArrayList<>();
         for (SkillSum sum : predictors(piece)) {
           SparseRow row = new SparseRow();

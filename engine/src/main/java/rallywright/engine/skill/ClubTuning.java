@@ -31,25 +31,29 @@ public final class ClubTuning {
   /** The search ends when no direction promises more than this rise of the log evidence. */
   private static final double FLAT = 1e-4;
 
-  /** The same for one number alone, which is to be found to six digits. */
-  private static final double SHARP = 1e-9;
+  /** The same for one number alone, which is to be found to about five digits. */
+  private static final double SHARP = 1e-11;
 
   /** Place of the spread of single skills among the hyper-parameters. */
   private static final int SKILL = 2;
 
   private final Club club;
   private final HyperParameters usual;
-  private final List<GroupRecord> records;
-  private final Partition partition;
-  private double lastEvidence = Double.NaN;
-  private @Nullable Point last;
+  private final ClubSystem system;
+  private final Share share;
+  private @Nullable Posterior last;
 
-  private ClubTuning(
-      Club club, HyperParameters usual, List<GroupRecord> records, Partition partition) {
+  private ClubTuning(Club club, HyperParameters usual, ClubSystem system, Share share) {
     this.club = club;
     this.usual = usual;
-    this.records = records;
-    this.partition = partition;
+    this.system = system;
+    this.share = share;
+  }
+
+  /** How much of the evidence is looked at. */
+  private enum Share {
+    ALL,
+    SOME
   }
 
   /** Where the numbers come from. */
@@ -102,17 +106,51 @@ public final class ClubTuning {
   public static HyperParameters ofSkillSpread(
       Club club, List<? extends Evidence> evidence, HyperParameters start) {
     EvidenceCheck.check(club, evidence);
+    return within(club, evidence, start).topBySkillSpread();
+  }
+
+  /**
+   * What the evidence says under the values of {@link #ofSkillSpread}, at little more than the cost
+   * of the search.
+   *
+   * @param club players, skills, effects and gains
+   * @param evidence all that happened
+   * @param start where to begin
+   * @return the values with that spread of single skills, and the posterior under them
+   */
+  public static Fitted fitOfSkillSpread(
+      Club club, List<? extends Evidence> evidence, HyperParameters start) {
+    EvidenceCheck.check(club, evidence);
     ClubTuning tuning = within(club, evidence, start);
+    HyperParameters top = tuning.topBySkillSpread();
+    Posterior last = tuning.last;
+    Club scaled = top.applyTo(club);
+    boolean same =
+        tuning.share == Share.ALL && last != null && last.canGrowInto(scaled, top.prior());
+    return new Fitted(
+        top,
+        same && last != null ? last : SkillModel.of(scaled, top.prior()).fit(evidence, Set.of()));
+  }
+
+  /**
+   * A club under spreads that were found.
+   *
+   * @param values the spreads
+   * @param posterior what the evidence says under them
+   */
+  public record Fitted(HyperParameters values, Posterior posterior) {}
+
+  private HyperParameters topBySkillSpread() {
     QuasiNewton.Function alone =
         (x, slope) -> {
           double[] all = new double[HyperParameters.COUNT];
-          double value = tuning.evidence(logsWith(start, x[0]), all);
+          double value = evidence(logsWith(usual, x[0]), all);
           slope[0] = all[SKILL];
           return value;
         };
-    double[] first = {start.logs()[SKILL]};
+    double[] first = {usual.logs()[SKILL]};
     double top = new QuasiNewton(alone, MOST_STEPS, SHARP).topFrom(first)[0];
-    return HyperParameters.ofLogs(logsWith(start, top), start.prior().effectSd());
+    return HyperParameters.ofLogs(logsWith(usual, top), usual.prior().effectSd());
   }
 
   private static double[] logsWith(HyperParameters start, double logOfSkillSpread) {
@@ -125,24 +163,31 @@ public final class ClubTuning {
   static ClubTuning within(Club club, List<? extends Evidence> evidence, HyperParameters usual) {
     List<Evidence> counted = Collapsed.of(evidence);
     Partition partition = Partition.of(club.entrants().size(), counted);
-    List<GroupRecord> all = ClubSystem.records(club, partition, counted, Set.of());
-    int groups = Math.min(MOST_GROUPS, all.size());
+    List<GroupRecord> records = ClubSystem.records(club, partition, counted, Set.of());
+    int groups = Math.min(MOST_GROUPS, records.size());
     List<GroupRecord> some =
         IntStream.range(0, groups)
-            .mapToObj(i -> all.get((int) ((long) i * all.size() / groups)))
+            .mapToObj(i -> records.get((int) ((long) i * records.size() / groups)))
             .map(record -> withoutGuests(record, partition))
             .toList();
-    return new ClubTuning(club, usual, some, partition);
+    boolean all = some.equals(records);
+    return new ClubTuning(
+        club,
+        usual,
+        ClubSystem.ofSome(club, usual.prior(), partition, some),
+        all ? Share.ALL : Share.SOME);
   }
 
   private static GroupRecord withoutGuests(GroupRecord record, Partition partition) {
     List<Evidence> own = new ArrayList<>();
     for (Evidence piece : record.evidence()) {
-      if (ClubSystem.groupsOf(piece, partition).size() == 1) {
+      if (ClubSystem.onlyGroupOf(piece, partition) >= 0) {
         own.add(piece);
       }
     }
-    return new GroupRecord(record.club(), record.players(), own, record.weeks());
+    return own.size() == record.evidence().size()
+        ? record
+        : new GroupRecord(record.club(), record.players(), own, record.weeks());
   }
 
   /**
@@ -177,28 +222,18 @@ public final class ClubTuning {
   /** Log evidence at the logarithms of the hyper-parameters, with the slope. */
   private double evidence(double[] logs, double[] slope) {
     HyperParameters values = HyperParameters.ofLogs(logs, usual.prior().effectSd());
-    Club scaled = values.applyTo(club);
-    List<GroupRecord> scaledRecords =
-        records.stream()
-            .map(each -> new GroupRecord(scaled, each.players(), each.evidence(), each.weeks()))
-            .toList();
-    ClubSystem system = ClubSystem.ofSome(scaled, values.prior(), partition, scaledRecords);
-    Assembly assembly = Assembly.of(system.parts(), system.border(), List.of());
-    LaplaceFit fit =
-        LaplaceFit.from(
-            assembly,
-            last == null ? assembly.start() : last,
-            new BlockCholesky[system.groups().size()],
-            Outside.none(List.of()));
-    last = fit.point();
-    lastEvidence = fit.logEvidence();
-    double[] byEvidence = EvidenceSlope.of(system, values.prior(), fit, Moments.of(fit));
+    ClubSystem scaled = system.with(values.applyTo(club), values.prior());
+    Assembly assembly = Assembly.of(scaled.parts(), scaled.border(), List.of());
+    LaplaceFit fit = last == null ? LaplaceFit.of(assembly) : last.fit().under(assembly);
+    Moments moments = Moments.of(fit);
+    last = new Posterior(values.prior(), scaled, fit, moments);
+    double[] byEvidence = EvidenceSlope.of(scaled, values.prior(), fit, moments);
     System.arraycopy(byEvidence, 0, slope, 0, slope.length);
-    return lastEvidence;
+    return fit.logEvidence();
   }
 
   /** The log evidence at the last point looked at, without the hyper-prior. */
   double lastEvidence() {
-    return lastEvidence;
+    return last == null ? Double.NaN : last.logEvidence();
   }
 }

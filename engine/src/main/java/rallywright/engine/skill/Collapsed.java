@@ -1,6 +1,8 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,15 +13,42 @@ import java.util.Map;
  */
 final class Collapsed {
 
-  private record GameKey(int week, Contest contest, Sides sides, Clarity clarity, Class<?> kind) {}
+  private record GameKey(int week, int contest, Sides sides, Clarity clarity, Class<?> kind) {
+    /** An odd number near 2³² over the golden ratio; it spreads small numbers (Knuth, volume 3). */
+    private static final int SPREAD = 0x9E3779B1;
+
+    @Override
+    public int hashCode() {
+      int hash = week * SPREAD + contest;
+      for (int player : sides.a()) {
+        hash = hash * SPREAD + player;
+      }
+      for (int player : sides.b()) {
+        hash = hash * SPREAD + player;
+      }
+      return hash ^ hash >>> 15;
+    }
+  }
 
   private record TestKey(int week, YardstickResult.Test test) {}
+
+  /** Contests by number: most games share a few, whose many weights need not be compared. */
+  private static final class Contests {
+    private final IdentityHashMap<Contest, Integer> seen = new IdentityHashMap<>();
+    private final Map<Contest, Integer> numbers = new HashMap<>();
+
+    private int number(Contest contest) {
+      return seen.computeIfAbsent(
+          contest, each -> numbers.computeIfAbsent(each, unknown -> numbers.size()));
+    }
+  }
 
   private Collapsed() {}
 
   static List<Evidence> of(List<? extends Evidence> evidence) {
     Map<Object, Evidence> sums = new LinkedHashMap<>();
     List<Evidence> single = new ArrayList<>();
+    Contests contests = new Contests();
     for (Evidence piece : evidence) {
       if (piece instanceof YardstickResult result) {
         sums.merge(new TestKey(result.week(), result.test()), result, Collapsed::sum);
@@ -28,7 +57,7 @@ final class Collapsed {
         GameKey key =
             new GameKey(
                 ordered.week(),
-                ordered.contest(),
+                contests.number(ordered.contest()),
                 ordered.sides(),
                 ordered.clarity(),
                 ordered.result().getClass());

@@ -69,8 +69,10 @@ public record Contest(Weights first, Weights second, Roles roles, List<Integer> 
       SkillSum.Builder sum, Weights weights, List<Integer> players, int week, double sign) {
     for (int player : players) {
       for (int skill = 0; skill < weights.skills(); skill++) {
-        sum.plusSkill(
-            sign * weights.of(skill) / players.size(), new SkillSum.Key(player, skill, week));
+        double weight = sign * weights.of(skill) / players.size();
+        if (weight != 0) {
+          sum.plusSkill(weight, new SkillSum.Key(player, skill, week));
+        }
       }
     }
   }

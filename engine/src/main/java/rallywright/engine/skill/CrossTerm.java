@@ -53,16 +53,14 @@ final class CrossTerm {
     byPart.forEach(
         (part, row) -> {
           joined.plusOffset(row.offset());
-          row.latents()
-              .forEach(
-                  latent -> {
-                    Address address =
-                        latent < own[part]
-                            ? new Address(part, latent)
-                            : new Address(-1, latent - own[part]);
-                    int place = places.computeIfAbsent(address, each -> places.size());
-                    joined.plus(place, row.weight(latent));
-                  });
+          for (int latent : row.latents()) {
+            Address address =
+                latent < own[part]
+                    ? new Address(part, latent)
+                    : new Address(-1, latent - own[part]);
+            int place = places.computeIfAbsent(address, each -> places.size());
+            joined.plus(place, row.weight(latent));
+          }
         });
     return joined;
   }
@@ -74,17 +72,16 @@ final class CrossTerm {
       SparseRow mine = new SparseRow();
       rows.get(i)
           .forEach(
-              (from, row) ->
-                  row.latents()
-                      .forEach(
-                          latent -> {
-                            boolean shared = latent >= own[from];
-                            if (shared && withBorder) {
-                              mine.plus(own[part] + latent - own[from], row.weight(latent));
-                            } else if (!shared && from == part) {
-                              mine.plus(latent, row.weight(latent));
-                            }
-                          }));
+              (from, row) -> {
+                for (int latent : row.latents()) {
+                  boolean shared = latent >= own[from];
+                  if (shared && withBorder) {
+                    mine.plus(own[part] + latent - own[from], row.weight(latent));
+                  } else if (!shared && from == part) {
+                    mine.plus(latent, row.weight(latent));
+                  }
+                }
+              });
       cut[i] = mine;
     }
     return cut;

@@ -13,14 +13,14 @@ import java.util.stream.IntStream;
 final class Curvature {
   private final Assembly assembly;
   private BlockCholesky[] factors;
-  private Likelihood.Curve[][] curves;
+  private Curves[] curves;
   private final Likelihood.Curve[] crossCurves;
   private final Dense schur;
 
   private Curvature(
       Assembly assembly,
       BlockCholesky[] factors,
-      Likelihood.Curve[][] curves,
+      Curves[] curves,
       Likelihood.Curve[] crossCurves,
       Dense schur) {
     this.assembly = assembly;
@@ -36,9 +36,9 @@ final class Curvature {
    * @param kept factors of resting groups, and of others those that may be taken up
    * @param outside see {@link Outside}
    */
-  static Curvature of(Assembly assembly, Point x, BlockCholesky[] kept, Outside outside) {
-    return tried(assembly, x, Term.Bend.EXACT, kept, outside)
-        .or(() -> tried(assembly, x, Term.Bend.GUARDED, kept, outside))
+  static Curvature of(Assembly assembly, Evaluation around, BlockCholesky[] kept, Outside outside) {
+    return tried(assembly, around, Term.Bend.EXACT, kept, outside)
+        .or(() -> tried(assembly, around, Term.Bend.GUARDED, kept, outside))
         .orElseThrow(() -> new IllegalStateException("The prior must have a density."));
   }
 
@@ -48,7 +48,8 @@ final class Curvature {
    * @param moved for each group whether it moved so far that its curvature changed
    * @param earlier of those that moved the factors that may be taken up
    */
-  Curvature refreshed(Point x, boolean[] moved, BlockCholesky[] earlier, Outside outside) {
+  Curvature refreshed(
+      Evaluation around, boolean[] moved, BlockCholesky[] earlier, Outside outside) {
     BlockCholesky[] kept = factors.clone();
     Summary[] resting = new Summary[factors.length];
     for (int part = 0; part < factors.length; part++) {
@@ -61,30 +62,29 @@ final class Curvature {
         kept[part] = earlier[part];
       }
     }
-    Curvature fresh = of(assembly.withResting(resting), x, kept, outside);
+    Curvature fresh = of(assembly.withResting(resting), around, kept, outside);
+    Curves[] joined = curves.clone();
     for (int part = 0; part < factors.length; part++) {
-      fresh.curves[part] = moved[part] ? fresh.curves[part] : curves[part];
+      joined[part] = moved[part] ? fresh.curves[part] : curves[part];
     }
-    return new Curvature(assembly, fresh.factors, fresh.curves, fresh.crossCurves, fresh.schur);
+    return new Curvature(assembly, fresh.factors, joined, fresh.crossCurves, fresh.schur);
   }
 
   private static Optional<Curvature> tried(
-      Assembly assembly, Point x, Term.Bend bend, BlockCholesky[] kept, Outside outside) {
-    Likelihood.Curve[] crossCurves =
-        assembly.cross().stream().map(term -> term.at(x)).toArray(Likelihood.Curve[]::new);
-    List<List<Part.Side>> sides = sides(assembly, crossCurves, outside);
+      Assembly assembly, Evaluation around, Term.Bend bend, BlockCholesky[] kept, Outside outside) {
+    List<List<Part.Side>> sides = sides(assembly, around.cross(), outside);
     BlockCholesky[] factors = new BlockCholesky[assembly.parts()];
-    Likelihood.Curve[][] curves = new Likelihood.Curve[assembly.parts()][];
     assembly.forEachAwake(
-        part -> {
-          Likelihood.Curve[] own = assembly.part(part).curves(x.local(part));
-          factors[part] =
-              assembly
-                  .part(part)
-                  .factor(own, sides.get(part), bend, Optional.ofNullable(kept[part]))
-                  .orElse(null);
-          curves[part] = own;
-        });
+        part ->
+            factors[part] =
+                assembly
+                    .part(part)
+                    .factor(
+                        around.curves()[part],
+                        sides.get(part),
+                        bend,
+                        Optional.ofNullable(kept[part]))
+                    .orElse(null));
     boolean whole =
         IntStream.range(0, factors.length)
             .allMatch(part -> assembly.rests(part) || factors[part] != null);
@@ -97,7 +97,7 @@ final class Curvature {
       }
     }
     return Dense.tried(schur(assembly, factors))
-        .map(schur -> new Curvature(assembly, factors, curves, crossCurves, schur));
+        .map(schur -> new Curvature(assembly, factors, around.curves(), around.cross(), schur));
   }
 
   private static List<List<Part.Side>> sides(
@@ -138,7 +138,7 @@ final class Curvature {
   /** Lets go of the factors, before others take their room. */
   void release() {
     factors = new BlockCholesky[0];
-    curves = new Likelihood.Curve[0][];
+    curves = new Curves[0];
   }
 
   BlockCholesky factor(int part) {

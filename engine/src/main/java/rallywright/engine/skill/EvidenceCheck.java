@@ -39,9 +39,15 @@ final class EvidenceCheck {
   }
 
   private void game(Game game) {
-    game.sides().a().forEach(player -> player(player, game.week()));
-    game.sides().b().forEach(player -> player(player, game.week()));
-    game.contest().effects().forEach(effect -> number("effect", effect, club.effects().size()));
+    for (int player : game.sides().a()) {
+      player(player, game.week());
+    }
+    for (int player : game.sides().b()) {
+      player(player, game.week());
+    }
+    for (int effect : game.contest().effects()) {
+      number("effect", effect, club.effects().size());
+    }
     if (game.contest().first().skills() != club.skills().skills()) {
       throw new IllegalArgumentException(
           "The contest weighs "

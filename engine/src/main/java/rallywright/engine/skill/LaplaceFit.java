@@ -25,8 +25,8 @@ final class LaplaceFit {
   /** A step shorter than this, in posterior SDs along its direction, is lost in round-off. */
   private static final double SMALLEST_STEP = 1e-9;
 
-  /** The same where groups rest and follow by a quadratic: nothing finer is asked of an update. */
-  private static final double SMALL_STEP = 1e-3;
+  /** The same where groups rest and follow by a quadratic: a hundredth of an SD, of all latents. */
+  private static final double SMALL_STEP = 1e-2;
 
   /** A move, in logits, that changes the information of a rally by a few hundredths at most. */
   private static final double NOTICEABLE = 0.05;
@@ -49,6 +49,9 @@ final class LaplaceFit {
   /** A slope below this share of the one before is quick progress: keep the factor. */
   private static final double QUICK = 0.04;
 
+  /** The same where a factor costs less than a pass over the evidence. */
+  private static final double QUICK_BESIDE_CHEAP = 1e-4;
+
   /**
    * A pull on one player, in rallies: times the variance of a skill (at most about 0.3) the most
    * that it can move one of the player's skills, here less than 0.01 logits.
@@ -61,10 +64,8 @@ final class LaplaceFit {
   private final BlockCholesky[] kept;
   private final Outside outside;
 
-  private Point mode;
+  private Evaluation present;
   private Point factoredAt;
-  private double logPosterior;
-  private Point gradient;
   private Curvature curvature;
   private double slopeBefore = Double.POSITIVE_INFINITY;
   private Summary @Nullable [] summaries;
@@ -73,22 +74,32 @@ final class LaplaceFit {
     this.assembly = assembly;
     this.kept = kept;
     this.outside = outside;
-    mode = start;
+    present = assembly.at(start);
     factoredAt = start;
-    gradient = Point.zeroFor(assembly, mode);
-    logPosterior = assembly.logPosterior(mode, gradient);
     curvature = factored();
   }
 
   private LaplaceFit(LaplaceFit fit, Assembly assembly, Point mode) {
     this.assembly = assembly;
-    this.mode = mode;
+    present = assembly.at(mode);
     factoredAt = fit.factoredAt;
     kept = fit.kept;
     outside = fit.outside;
     curvature = fit.curvature;
-    gradient = Point.zeroFor(assembly, mode);
-    logPosterior = assembly.logPosterior(mode, gradient);
+  }
+
+  /** The fit of a system without evidence that spans groups, sought from the prior mean. */
+  static LaplaceFit of(Assembly assembly) {
+    return from(
+        assembly, assembly.start(), new BlockCholesky[assembly.parts()], Outside.none(List.of()));
+  }
+
+  /**
+   * The fit of the same evidence under another prior, not far from this one. The first step is made
+   * with the factor of this fit: it follows the mode to first order.
+   */
+  LaplaceFit under(Assembly other) {
+    return new LaplaceFit(this, other, point()).settled(SMALLEST_STEP);
   }
 
   /** The fit of one group without a border, sought from the prior mean. */
@@ -113,12 +124,17 @@ final class LaplaceFit {
    */
   static LaplaceFit from(Assembly assembly, Point start, BlockCholesky[] kept, Outside outside) {
     LaplaceFit fit = new LaplaceFit(assembly, start, kept, outside);
+    return fit.settled(fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP);
+  }
+
+  /** Goes on until a step is no longer than {@code smallest}; see {@link #advance}. */
+  private LaplaceFit settled(double smallest) {
     double enough =
-        fit.isUpdate() ? SMALL_STEP : SMALLEST_STEP * Math.max(1, Math.sqrt(start.latents()) / 10);
+        isUpdate() ? smallest : smallest * Math.max(1, Math.sqrt(point().latents()) / 10);
     for (int step = 0; step < MOST_STEPS; step++) {
-      if (fit.advance() < enough) {
-        fit.refresh();
-        return fit;
+      if (advance() < enough) {
+        refresh();
+        return this;
       }
     }
     throw new IllegalStateException("No mode found in " + MOST_STEPS + " steps.");
@@ -130,25 +146,29 @@ final class LaplaceFit {
    */
   LaplaceFit withOutside(Outside other) {
     curvature.release();
-    return new LaplaceFit(assembly, mode, kept, other);
+    return new LaplaceFit(assembly, point(), kept, other);
   }
 
-  /** One Newton step; returns its length in posterior SDs along its direction. */
+  /**
+   * One Newton step; returns its length in posterior SDs, or a hundred times what is left after it
+   * if that is less: the length times the share by which steps shrink.
+   */
   private double advance() {
     Point direction = direction();
-    double quick = isUpdate() ? QUICK_ENOUGH : QUICK;
-    if (!(direction.dot(gradient) < quick * slopeBefore)) {
+    if (!(direction.dot(present.gradient()) < quick() * slopeBefore)) {
       curvature.release();
       curvature = factored();
       direction = direction();
     }
-    double slope = direction.dot(gradient);
-    double scale = stepLength(direction, slope);
-    mode = mode.plus(scale, direction);
-    gradient = Point.zeroFor(assembly, mode);
-    logPosterior = assembly.logPosterior(mode, gradient);
+    double slope = Math.max(0, direction.dot(present.gradient()));
+    double scale = step(direction, slope);
+    double shrinks = slopeBefore < Double.POSITIVE_INFINITY ? Math.sqrt(slope / slopeBefore) : 1;
     slopeBefore = slope;
-    return scale * Math.sqrt(Math.max(0, slope));
+    return scale * Math.sqrt(slope) * Math.min(1, 100 * shrinks);
+  }
+
+  private double quick() {
+    return isUpdate() ? QUICK_ENOUGH : assembly.isCheapToFactor() ? QUICK_BESIDE_CHEAP : QUICK;
   }
 
   /** Factors at the mode; in an update only those groups that moved noticeably. */
@@ -162,14 +182,14 @@ final class LaplaceFit {
     boolean any = false;
     BlockCholesky[] earlier = kept.clone();
     for (int part = 0; part < moved.length; part++) {
-      moved[part] = !assembly.rests(part) && farthest(part, mode.own(part).length) > NOTICEABLE;
+      moved[part] = !assembly.rests(part) && farthest(part, point().own(part).length) > NOTICEABLE;
       any |= moved[part];
       if (moved[part] && farthest(part, before(part)) > NOTICEABLE) {
         earlier[part] = null;
       }
     }
     if (any) {
-      curvature = curvature.refreshed(mode, moved, earlier, outside);
+      curvature = curvature.refreshed(present, moved, earlier, outside);
     }
   }
 
@@ -189,7 +209,7 @@ final class LaplaceFit {
   private double farthest(int part, int until) {
     double farthest = 0;
     for (int i = 0; i < until; i++) {
-      farthest = Math.max(farthest, Math.abs(mode.own(part)[i] - factoredAt.own(part)[i]));
+      farthest = Math.max(farthest, Math.abs(point().own(part)[i] - factoredAt.own(part)[i]));
     }
     return farthest;
   }
@@ -197,39 +217,40 @@ final class LaplaceFit {
   /** In an update the factor alone does: what guests add is small, and the slope is exact. */
   private Point direction() {
     return assembly.cross().isEmpty() || isUpdate()
-        ? curvature.solve(gradient)
-        : ConjugateGradient.solve(curvature, gradient);
+        ? curvature.solve(present.gradient())
+        : ConjugateGradient.solve(curvature, present.gradient());
   }
 
-  private double stepLength(Point direction, double slope) {
-    if (slope < ROUND_OFF * (1 + Math.abs(logPosterior))) {
-      return 1;
-    }
+  /** Goes along a direction until the posterior rose enough; returns how far. */
+  private double step(Point direction, double slope) {
+    double value = present.value();
+    Point from = point();
+    boolean lostInRoundOff = slope < ROUND_OFF * (1 + Math.abs(value));
     double scale = 1;
-    Point ignored = Point.zeroFor(assembly, mode);
-    while (!(assembly.logPosterior(mode.plus(scale, direction), ignored)
-        >= logPosterior + ARMIJO * scale * slope)) {
+    present = assembly.at(from.plus(scale, direction));
+    while (!lostInRoundOff && !(present.value() >= value + ARMIJO * scale * slope)) {
       scale /= 2;
       if (scale < SHORTEST_SCALE) {
         throw new IllegalStateException("The posterior does not rise along its own slope.");
       }
+      present = assembly.at(from.plus(scale, direction));
     }
     return scale;
   }
 
   private Curvature factored() {
-    factoredAt = mode;
-    return Curvature.of(assembly, mode, kept, outside);
+    factoredAt = point();
+    return Curvature.of(assembly, present, kept, outside);
   }
 
   /** The mode of the only group. */
   double[] mode() {
-    return mode.own(0).clone();
+    return point().own(0).clone();
   }
 
   /** The mode; resting groups stand where they came to rest. */
   Point point() {
-    return mode;
+    return present.at();
   }
 
   Assembly assembly() {
@@ -251,7 +272,7 @@ final class LaplaceFit {
 
   /** The mode of a group and of the border; a resting group follows the border. */
   double[] settled(int part) {
-    double[] local = mode.local(part);
+    double[] local = point().local(part);
     if (assembly.rests(part)) {
       double[] follow = new double[local.length];
       double[] at = assembly.resting(part).at();
@@ -284,7 +305,7 @@ final class LaplaceFit {
         summaries[part] =
             assembly.rests(part)
                 ? assembly.resting(part)
-                : summary(part, mode.border(), mode.own(part));
+                : summary(part, point().border(), point().own(part));
       }
     }
     return summaries.clone();
@@ -294,7 +315,7 @@ final class LaplaceFit {
     double[] local = Arrays.copyOf(own, own.length + border.length);
     System.arraycopy(border, 0, local, own.length, border.length);
     double[] slope = new double[local.length];
-    double value = assembly.part(part).logPosterior(local, slope);
+    double value = assembly.part(part).at(local, slope).value();
     return new Summary(
         border.clone(),
         value,
@@ -314,11 +335,11 @@ final class LaplaceFit {
     Summary[] present = summaries();
     double[][] own = new double[assembly.parts()][];
     for (int part = 0; part < own.length; part++) {
-      own[part] = mode.own(part);
+      own[part] = point().own(part);
     }
     boolean moved = !assembly.cross().isEmpty();
     for (int turn = 0; turn < MOST_TURNS && moved; turn++) {
-      Point pull = guestPull(new Point(own, mode.border()));
+      Point pull = guestPull(new Point(own, point().border()));
       moved =
           IntStream.range(0, own.length)
                   .parallel()
@@ -331,7 +352,7 @@ final class LaplaceFit {
         resting[part] = present[part];
       }
     }
-    return new LaplaceFit(this, assembly.withResting(resting), new Point(own, mode.border()));
+    return new LaplaceFit(this, assembly.withResting(resting), new Point(own, point().border()));
   }
 
   /** One step of a group, if the pull on it is not slight. */
@@ -354,7 +375,7 @@ final class LaplaceFit {
   }
 
   private double[] stepped(int part, double[] own, double[] slope) {
-    double[] step = Arrays.copyOf(slope, own.length + mode.border().length);
+    double[] step = Arrays.copyOf(slope, own.length + point().border().length);
     curvature.factor(part).forward(step);
     Arrays.fill(step, own.length, step.length, 0);
     curvature.factor(part).backward(step);
@@ -363,7 +384,7 @@ final class LaplaceFit {
 
   /** Log likelihood at the mode of the only group, without binomial coefficients. */
   double logLikelihood() {
-    return assembly.part(0).logLikelihood(mode.own(0));
+    return assembly.part(0).logLikelihood(point().own(0));
   }
 
   /** Log marginal likelihood by Laplace, without binomial coefficients. */
@@ -372,6 +393,6 @@ final class LaplaceFit {
     for (int part = 0; part < assembly.parts(); part++) {
       logDet += curvature.factor(part).logDet();
     }
-    return logPosterior - logDet / 2;
+    return present.value() - logDet / 2;
   }
 }

@@ -2,12 +2,12 @@ package rallywright.engine.skill;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -33,9 +33,10 @@ final class Layout {
   private final Club club;
   private final Border border;
   private final List<Integer> players;
-  private final Map<Integer, TreeMap<Integer, Integer>> nodes = new TreeMap<>();
+  private final Map<Integer, TreeMap<Integer, Integer>> nodes = new HashMap<>();
   private final BlockGraph graph;
   private final Drift drift;
+  private final int[] playerOf;
   private final int lateNode;
 
   private Layout(Club club, Border border, List<Integer> players, Pieces pieces) {
@@ -48,6 +49,7 @@ final class Layout {
     for (int i = 0; i < ordered.size(); i++) {
       chain(ordered.get(i).player).put(ordered.get(i).week, i);
     }
+    playerOf = ordered.stream().mapToInt(Node::player).toArray();
     int[] sizes = new int[ordered.size() + (border.size() > 0 ? 1 : 0)];
     Arrays.fill(sizes, club.skills().skills());
     if (border.size() > 0) {
@@ -55,7 +57,20 @@ final class Layout {
     }
     graph = new BlockGraph(sizes);
     players.forEach(this::connectChain);
+    startSections(ordered);
     lateNode = lateNode(ordered);
+  }
+
+  /** Each week with games and the border, so that an update may take up where a week starts. */
+  private void startSections(List<Node> ordered) {
+    for (int node = 0; node < ordered.size(); node++) {
+      if (ordered.get(node).hasGame && (node == 0 || !sameWeek(ordered, node))) {
+        graph.startSection(node);
+      }
+    }
+    if (border.size() > 0) {
+      graph.startSection(ordered.size());
+    }
   }
 
   /**
@@ -63,20 +78,20 @@ final class Layout {
    */
   private int lateNode(List<Node> ordered) {
     int node = ordered.size() - LATE_WEEKS * players.size();
-    while (node > 0 && ordered.get(node - 1).hasGame && sameWeek(ordered, node)) {
+    while (node > 0 && sameWeek(ordered, node)) {
       node--;
     }
     return node > 0 && ordered.get(node).hasGame ? node : 0;
   }
 
   private static boolean sameWeek(List<Node> ordered, int node) {
-    return ordered.get(node - 1).week == ordered.get(node).week;
+    return ordered.get(node - 1).hasGame && ordered.get(node - 1).week == ordered.get(node).week;
   }
 
   /** Which weeks of which players need a node. */
   private static final class Pieces {
-    private final Map<Integer, Set<Integer>> asked = new TreeMap<>();
-    private final Map<Integer, Set<Integer>> games = new TreeMap<>();
+    private final Map<Integer, BitSet> asked = new HashMap<>();
+    private final Map<Integer, BitSet> games = new HashMap<>();
     private final Drift drift;
 
     private Pieces(Drift drift) {
@@ -85,18 +100,22 @@ final class Layout {
 
     private void add(Evidence piece) {
       if (piece instanceof Game game) {
-        game.sides().a().forEach(player -> add(games, player, game.week()));
-        game.sides().b().forEach(player -> add(games, player, game.week()));
+        for (int player : game.sides().a()) {
+          add(games, player, game.week());
+        }
+        for (int player : game.sides().b()) {
+          add(games, player, game.week());
+        }
       } else if (piece instanceof YardstickResult result) {
         add(asked, result.test().player(), result.week());
       }
     }
 
     /** Players of other groups, who may be guests in a game, have no node here. */
-    private static void add(Map<Integer, Set<Integer>> weeks, int player, int week) {
-      Set<Integer> own = weeks.get(player);
+    private static void add(Map<Integer, BitSet> weeks, int player, int week) {
+      BitSet own = weeks.get(player);
       if (own != null) {
-        own.add(week);
+        own.set(week);
       }
     }
 
@@ -104,9 +123,9 @@ final class Layout {
       List<Node> ordered = new ArrayList<>();
       asked.forEach(
           (player, own) -> {
-            Set<Integer> played = games.getOrDefault(player, Set.of());
-            own.addAll(played);
-            own.forEach(week -> ordered.add(new Node(player, week, played.contains(week))));
+            BitSet played = games.getOrDefault(player, new BitSet());
+            own.or(played);
+            own.stream().forEach(week -> ordered.add(new Node(player, week, played.get(week))));
           });
       ordered.sort(ORDER);
       return ordered;
@@ -119,11 +138,15 @@ final class Layout {
     Pieces pieces = new Pieces(Drift.of(club, group.evidence()));
     for (int player : group.players()) {
       int first = club.entrants().get(player).firstWeek();
-      Set<Integer> own = new HashSet<>(group.weeks());
-      own.removeIf(week -> week < first);
-      own.add(first);
+      BitSet own = new BitSet();
+      own.set(first);
+      for (int week : group.weeks()) {
+        if (week > first) {
+          own.set(week);
+        }
+      }
       pieces.asked.put(player, own);
-      pieces.games.put(player, new HashSet<>());
+      pieces.games.put(player, new BitSet());
     }
     group.evidence().forEach(pieces::add);
     return new Layout(club, border, group.players(), pieces);
@@ -189,13 +212,7 @@ final class Layout {
 
   /** The player of whose chain a latent is part. */
   Entrant entrantOf(int latent) {
-    int node = graph.nodeOf(latent);
-    for (int player : players) {
-      if (chain(player).containsValue(node)) {
-        return club.entrants().get(player);
-      }
-    }
-    throw new IllegalArgumentException("The latent " + latent + " is of no player.");
+    return club.entrants().get(playerOf[graph.nodeOf(latent)]);
   }
 
   /** The latent of a gain, or −1 where its value is known. */
@@ -233,6 +250,11 @@ final class Layout {
 
   /** Adds a weighted skill of a player of this group; see {@link Place#freeWeeksWith}. */
   void addSkill(SparseRow row, SkillSum.Key key, double weight) {
+    Integer node = chain(key.player()).get(key.week());
+    if (node != null) {
+      row.plus(graph.start(node) + key.skill(), weight);
+      return;
+    }
     Place place = place(key);
     double share = place.share();
     row.plus(graph.start(place.before()) + key.skill(), weight * (1 - share));

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One group of the system: its own latents first, then those of the border, which all groups share.
@@ -31,9 +32,14 @@ final class Part {
     }
   }
 
+  /** What a piece of evidence costs in a pass, in multiplications of a factor; measured roughly. */
+  private static final int A_TERM = 250;
+
   private final Prior prior;
-  private final List<Term> terms;
+  private final Binomials binomials;
+  private final List<Term> others;
   private final BlockGraph graph;
+  private final BlockPattern pattern;
   private final EliminationPlan plan;
   private final int border;
   private final int[] owners;
@@ -58,21 +64,50 @@ final class Part {
   Part(Prior prior, List<Term> terms, List<Term> cut, int border, int lateNode) {
     this.lateNode = border > 0 ? lateNode : 0;
     this.prior = prior;
-    this.terms = List.copyOf(terms);
+    Map<Boolean, List<Term>> kinds =
+        terms.stream()
+            .collect(
+                Collectors.partitioningBy(term -> term.likelihood() instanceof BinomialLikelihood));
+    binomials = new Binomials(kinds.getOrDefault(true, List.of()));
+    others = List.copyOf(kinds.getOrDefault(false, List.of()));
     this.border = border;
     owners = prior.owners();
     graph = prior.graph().copy();
     terms.forEach(term -> graph.connectAll(term.latents()));
     cut.forEach(term -> graph.connectAll(term.latents()));
+    pattern = new BlockPattern(graph);
     plan = new EliminationPlan(graph);
+  }
+
+  private Part(Part same, Prior prior) {
+    this.prior = prior;
+    binomials = same.binomials;
+    others = same.others;
+    graph = same.graph;
+    pattern = same.pattern;
+    plan = same.plan;
+    border = same.border;
+    owners = same.owners;
+    lateNode = same.lateNode;
+  }
+
+  /** The same group and evidence under another prior of the same pattern. */
+  Part with(Prior other) {
+    return new Part(this, other);
   }
 
   BlockGraph graph() {
     return graph;
   }
 
-  List<Term> terms() {
-    return terms;
+  /** Evidence of this group alone with one predictor and one chance. */
+  Binomials binomials() {
+    return binomials;
+  }
+
+  /** The other evidence of this group alone. */
+  List<Term> others() {
+    return others;
   }
 
   Prior prior() {
@@ -82,6 +117,11 @@ final class Part {
   /** How many latents are its own. */
   int own() {
     return graph.latents() - border;
+  }
+
+  /** Whether factoring costs less than a pass over the evidence. */
+  boolean isCheapToFactor() {
+    return plan.multiplications() < (double) A_TERM * (binomials.count() + others.size());
   }
 
   /** The largest pull of a slope on one owner of its own latents, all signs alike. */
@@ -95,24 +135,23 @@ final class Part {
     return pulls.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 
-  /** Log posterior without the 2π of the prior; the gradient is added to {@code gradient}. */
-  double logPosterior(double[] x, double[] gradient) {
+  /** The log posterior around x; its gradient is added to {@code gradient}. */
+  Curves at(double[] x, double[] gradient) {
     double value = prior.logDensity(x, gradient);
-    for (Term term : terms) {
-      Likelihood.Curve curve = term.at(x);
-      value += curve.value();
-      term.addGradient(curve, gradient);
+    double[] bends = new double[binomials.count()];
+    value += binomials.at(x, gradient, bends);
+    Likelihood.Curve[] curves = new Likelihood.Curve[others.size()];
+    for (int i = 0; i < curves.length; i++) {
+      curves[i] = others.get(i).at(x);
+      value += curves[i].value();
+      others.get(i).addGradient(curves[i], gradient);
     }
-    return value;
+    return new Curves(value, bends, curves);
   }
 
   double logLikelihood(double[] x) {
-    return terms.stream().mapToDouble(term -> term.at(x).value()).sum();
-  }
-
-  /** The likelihood of each piece of evidence around x, as its factor and product need it. */
-  Likelihood.Curve[] curves(double[] x) {
-    return terms.stream().map(term -> term.at(x)).toArray(Likelihood.Curve[]::new);
+    double[] ignored = new double[x.length];
+    return at(x, ignored).value() - prior.logDensity(x, ignored);
   }
 
   /**
@@ -122,15 +161,15 @@ final class Part {
    *     checkpoint; what stands before that must be as it was
    */
   Optional<BlockCholesky> factor(
-      Likelihood.Curve[] curves,
-      List<Side> sides,
-      Term.Bend bend,
-      Optional<BlockCholesky> earlier) {
+      Curves curves, List<Side> sides, Term.Bend bend, Optional<BlockCholesky> earlier) {
     Optional<BlockCholesky> resumed =
         earlier
             .filter(before -> before.checkpoint().node() <= lateNode)
             .filter(before -> plan.continues(before.plan(), before.checkpoint().node()));
-    BlockMatrix matrix = new BlockMatrix(graph);
+    BlockMatrix matrix = new BlockMatrix(pattern);
+    if (resumed.isEmpty()) {
+      binomials.findPlaces(pattern);
+    }
     int from = resumed.map(before -> graph.start(before.checkpoint().node())).orElse(0);
     Checkpoint next = Checkpoint.none();
     if (lateNode > 0) {
@@ -152,15 +191,15 @@ final class Part {
   /** A matrix, and of which first latents the evidence goes into it. */
   private record Weeks(BlockMatrix matrix, int from, int until) {
     private boolean hold(Term term) {
-      int first = term.latents().length == 0 ? 0 : term.latents()[0];
-      return first >= from && first < until;
+      return term.firstLatent() >= from && term.firstLatent() < until;
     }
   }
 
-  private void addTerms(Likelihood.Curve[] curves, List<Side> sides, Term.Bend bend, Weeks weeks) {
-    for (int i = 0; i < curves.length; i++) {
-      if (weeks.hold(terms.get(i))) {
-        terms.get(i).addPrecision(curves[i], bend, weeks.matrix);
+  private void addTerms(Curves curves, List<Side> sides, Term.Bend bend, Weeks weeks) {
+    binomials.addPrecision(curves.bends(), weeks.matrix, weeks.from, weeks.until);
+    for (int i = 0; i < others.size(); i++) {
+      if (weeks.hold(others.get(i))) {
+        others.get(i).addPrecision(curves.others()[i], bend, weeks.matrix);
       }
     }
     for (Side side : sides) {
@@ -171,10 +210,11 @@ final class Part {
   }
 
   /** Adds minus the Hessian of this group times a vector. */
-  void addProduct(Likelihood.Curve[] curves, double[] vector, double[] product) {
+  void addProduct(Curves curves, double[] vector, double[] product) {
     prior.addProduct(vector, product);
-    for (int i = 0; i < curves.length; i++) {
-      terms.get(i).addProduct(curves[i], vector, product);
+    binomials.addProduct(curves.bends(), vector, product);
+    for (int i = 0; i < others.size(); i++) {
+      others.get(i).addProduct(curves.others()[i], vector, product);
     }
   }
 }

@@ -76,9 +76,14 @@ final class Partition {
 
   /** The groups of a club. */
   static Partition of(int players, List<? extends Evidence> evidence) {
-    Meetings meetings = new Meetings(players, evidence);
     int[] whole = IntStream.range(0, players).toArray();
-    meetings.forEach((a, b, times) -> join(whole, a, b));
+    for (Evidence piece : evidence) {
+      if (piece instanceof Game game) {
+        int first = game.sides().a().get(0);
+        game.sides().a().forEach(player -> join(whole, first, player));
+        game.sides().b().forEach(player -> join(whole, first, player));
+      }
+    }
     for (int player = 0; player < players; player++) {
       whole[player] = root(whole, player);
     }
@@ -87,10 +92,13 @@ final class Partition {
       sets.computeIfAbsent(whole[player], each -> new ArrayList<>()).add(player);
     }
     int[] groupOf = whole.clone();
-    for (List<Integer> set : sets.values()) {
-      if (set.size() > WHOLE && !(cost(set.size(), evidence) <= CHEAP)) {
-        new Clusters(set, meetings).writeTo(groupOf);
-      }
+    List<List<Integer>> large =
+        sets.values().stream()
+            .filter(set -> set.size() > WHOLE && !(cost(set.size(), evidence) <= CHEAP))
+            .toList();
+    if (!large.isEmpty()) {
+      Meetings meetings = new Meetings(players, evidence);
+      large.forEach(set -> new Clusters(set, meetings).writeTo(groupOf));
     }
     return new Partition(groupOf);
   }
@@ -177,24 +185,6 @@ final class Partition {
 
     private Map<Integer, Double> of(int player) {
       return times.get(player);
-    }
-
-    private interface Visitor {
-      void visit(int a, int b, double times);
-    }
-
-    private void forEach(Visitor visitor) {
-      for (int a = 0; a < times.size(); a++) {
-        int player = a;
-        times
-            .get(a)
-            .forEach(
-                (b, count) -> {
-                  if (player < b) {
-                    visitor.visit(player, b, count);
-                  }
-                });
-      }
     }
   }
 

@@ -124,6 +124,16 @@ public final class Posterior {
   }
 
   /**
+   * The most likely value of a sum alone, where its spread is not asked for.
+   *
+   * @param sum which
+   * @return logits
+   */
+  public double mostLikely(SkillSum sum) {
+    return dot(sum, fit::settled);
+  }
+
+  /**
    * The most likely value of a shared effect.
    *
    * @param effect its number

@@ -1,7 +1,6 @@
 package rallywright.engine.skill;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
@@ -10,10 +9,10 @@ import java.util.List;
  * The entries of the inverse matrix that lie in the fronts of its {@link BlockCholesky}: all
  * variances, and the covariances of latents that share an evidence row.
  *
- * <p>Method: from the last node to the first. With U the rows of a node, split into its own part
- * and the rest of the front R, and G = U_own⁻¹ U_R: Σ_own,R = −G Σ_RR and Σ_own = (U_ownᵀ U_own)⁻¹
- * − Σ_own,R Gᵀ; Σ_RR stands in the front of the parent. A front is kept only until its children are
- * done. Twice the cost of the factorisation.
+ * <p>Method: from the last row of U to the first. With u the row of a latent c: Σ_c,s = −Σ_k u_k
+ * Σ_k,s / u_c over the later latents k of its front, and Σ_c,c = (1/u_c − Σ_k u_k Σ_c,k) / u_c;
+ * what lies outside the stage stands in the front of the parent. A front is kept only until its
+ * children are done. Twice the cost of the factorisation.
  *
  * <p>Reference: Takahashi, Fagan and Chin, Formation of a sparse bus impedance matrix, 8th PICA
  * Conference (1973).
@@ -26,16 +25,14 @@ final class SelectedInverse {
 
   /** Covariances between latents of one front. */
   final class Covariances {
-    private final double[] sigma;
-    private final int all;
+    private final double[][] sigma;
 
-    private Covariances(double[] sigma, int all) {
+    private Covariances(double[][] sigma) {
       this.sigma = sigma;
-      this.all = all;
     }
 
     double of(int latent, int other) {
-      return sigma[local(latent) * all + local(other)];
+      return sigma[local(latent)][local(other)];
     }
 
     private int local(int latent) {
@@ -44,14 +41,14 @@ final class SelectedInverse {
     }
   }
 
-  /** A node whose turn has come, with the finished front of its parent. */
+  /** A stage whose turn has come, with the finished front of its parent. */
   private static final class Task {
-    private final int node;
+    private final int stage;
     private final int parent;
-    private final double[] parentSigma;
+    private final double[][] parentSigma;
 
-    private Task(int node, int parent, double[] parentSigma) {
-      this.node = node;
+    private Task(int stage, int parent, double[][] parentSigma) {
+      this.stage = stage;
       this.parent = parent;
       this.parentSigma = parentSigma;
     }
@@ -78,127 +75,84 @@ final class SelectedInverse {
    */
   static void visit(BlockCholesky factor, double[][] kept, Visitor visitor) {
     SelectedInverse inverse = new SelectedInverse(factor, kept);
+    EliminationPlan plan = inverse.plan;
     Deque<Task> tasks = new ArrayDeque<>();
-    for (int root : inverse.plan.roots()) {
-      tasks.push(new Task(root, -1, new double[0]));
+    for (int root : plan.roots()) {
+      tasks.push(new Task(root, -1, new double[0][]));
     }
-    Comparator<Integer> largestFirst =
-        Comparator.<Integer>comparingInt(inverse.plan::width).reversed();
+    Comparator<Integer> largestFirst = Comparator.<Integer>comparingInt(plan::width).reversed();
     while (!tasks.isEmpty()) {
       Task task = tasks.pop();
-      double[] sigma = inverse.front(task);
-      int all = inverse.graph.size(task.node) + inverse.plan.width(task.node);
-      inverse.plan.locate(task.node, inverse.position);
-      visitor.visit(task.node, inverse.new Covariances(sigma, all));
-      List<Integer> children = inverse.plan.children(task.node);
+      double[][] sigma = inverse.front(task);
+      plan.locate(task.stage, inverse.position);
+      Covariances covariances = inverse.new Covariances(sigma);
+      for (int node = plan.first(task.stage); node < plan.first(task.stage + 1); node++) {
+        visitor.visit(node, covariances);
+      }
+      List<Integer> children = plan.children(task.stage);
       children.stream()
           .sorted(largestFirst)
-          .forEach(child -> tasks.push(new Task(child, task.node, sigma)));
+          .forEach(child -> tasks.push(new Task(child, task.stage, sigma)));
     }
   }
 
-  /** The full symmetric covariance of the front of the task's node. */
-  private double[] front(Task task) {
-    int size = graph.size(task.node);
-    int width = plan.width(task.node);
-    int all = size + width;
-    double[] sigma = new double[all * all];
-    if (task.node >= factor.eliminated()) {
+  /** The full symmetric covariance of the front of the task's stage. */
+  private double[][] front(Task task) {
+    int size = plan.size(task.stage);
+    if (task.stage >= factor.eliminated()) {
+      double[][] sigma = new double[size][];
       for (int i = 0; i < size; i++) {
-        System.arraycopy(kept[i], 0, sigma, i * size, size);
+        sigma[i] = kept[i].clone();
       }
       return sigma;
     }
-    copyRest(task, sigma, all);
-    double[] own = inverseOfOwn(task.node, size, all);
-    double[] g = gains(own, factor.panel(task.node), size, width);
-    double[] cross = new double[size * width];
-    multiplyRest(g, sigma, cross, size);
-    for (int c = 0; c < size; c++) {
-      for (int s = 0; s < width; s++) {
-        sigma[c * all + size + s] = cross[c * width + s];
-        sigma[(size + s) * all + c] = cross[c * width + s];
-      }
-      for (int d = 0; d < size; d++) {
-        double value = 0;
-        for (int k = Math.max(c, d); k < size; k++) {
-          value += own[c * size + k] * own[d * size + k];
-        }
-        for (int s = 0; s < width; s++) {
-          value -= cross[c * width + s] * g[d * width + s];
-        }
-        sigma[c * all + d] = value;
-      }
+    int all = size + plan.width(task.stage);
+    double[][] sigma = new double[all][all];
+    copyRest(task, sigma, size);
+    double[] factors = new double[Runs.TOGETHER];
+    double[][] panel = factor.panel(task.stage);
+    for (int c = size - 1; c >= 0; c--) {
+      solveRow(sigma, panel[c], c, factors);
     }
     return sigma;
   }
 
-  /** Copies Σ_RR from the front of the parent. */
-  private void copyRest(Task task, double[] sigma, int all) {
+  /** The row and the column of one latent, those of the later ones being done. */
+  private static void solveRow(double[][] sigma, double[] u, int c, double[] factors) {
+    double[] own = sigma[c];
+    int k = c + 1;
+    for (; k + Runs.TOGETHER <= u.length; k += Runs.TOGETHER) {
+      System.arraycopy(u, k, factors, 0, Runs.TOGETHER);
+      Runs.subtractFour(own, c + 1, sigma, k, factors);
+    }
+    for (; k < u.length; k++) {
+      Runs.subtract(own, c + 1, sigma[k], u[k]);
+    }
+    double inverse = 1 / u[c];
+    for (int s = c + 1; s < u.length; s++) {
+      own[s] *= inverse;
+      sigma[s][c] = own[s];
+    }
+    own[c] = (inverse - Runs.dot(u, own, c + 1)) * inverse;
+  }
+
+  /** Copies the covariances of the later latents from the front of the parent. */
+  private void copyRest(Task task, double[][] sigma, int size) {
     if (task.parent < 0) {
       return;
     }
     plan.locate(task.parent, position);
-    int parentAll = graph.size(task.parent) + plan.width(task.parent);
-    int[] blocks = plan.front(task.node);
-    int row = graph.size(task.node);
+    int[] blocks = plan.front(task.stage);
+    int row = size;
     for (int block : blocks) {
       for (int r = 0; r < graph.size(block); r++, row++) {
-        int from = (position[block] + r) * parentAll;
-        int to = row * all + graph.size(task.node);
+        double[] from = task.parentSigma[position[block] + r];
+        int to = size;
         for (int other : blocks) {
           int run = graph.size(other);
-          System.arraycopy(task.parentSigma, from + position[other], sigma, to, run);
+          System.arraycopy(from, position[other], sigma[row], to, run);
           to += run;
         }
-      }
-    }
-  }
-
-  /** U_own⁻¹, upper triangular. */
-  private double[] inverseOfOwn(int node, int size, int all) {
-    double[] u = factor.panel(node);
-    double[] inverse = new double[size * size];
-    for (int column = 0; column < size; column++) {
-      for (int row = column; row >= 0; row--) {
-        double value = row == column ? 1 : 0;
-        for (int k = row + 1; k <= column; k++) {
-          value -= u[row * all + k] * inverse[k * size + column];
-        }
-        inverse[row * size + column] = value / u[row * all + row];
-      }
-    }
-    return inverse;
-  }
-
-  /** G = U_own⁻¹ U_R, size × width. */
-  private static double[] gains(double[] own, double[] panel, int size, int width) {
-    double[] g = new double[size * width];
-    for (int c = 0; c < size; c++) {
-      for (int k = c; k < size; k++) {
-        int from = k * (size + width) + size;
-        Runs.subtract(g, c * width, panel, new int[] {from, 0, width}, -own[c * size + k]);
-      }
-    }
-    return g;
-  }
-
-  /** cross = −G Σ_RR, four rows of Σ_RR at a time. */
-  private static void multiplyRest(double[] g, double[] sigma, double[] cross, int size) {
-    int width = g.length / size;
-    int all = size + width;
-    int r = 0;
-    for (; r + 3 < width; r += 4) {
-      int at = (size + r) * all + size;
-      for (int c = 0; c < size; c++) {
-        double[] x = Arrays.copyOfRange(g, c * width + r, c * width + r + 4);
-        Runs.subtractFour(cross, c * width, sigma, new int[] {at, all, 0, width}, x);
-      }
-    }
-    for (; r < width; r++) {
-      int at = (size + r) * all + size;
-      for (int c = 0; c < size; c++) {
-        Runs.subtract(cross, c * width, sigma, new int[] {at, 0, width}, g[c * width + r]);
       }
     }
   }

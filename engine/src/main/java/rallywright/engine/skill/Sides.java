@@ -1,8 +1,6 @@
 package rallywright.engine.skill;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Who plays whom: one or two players a side, by number. A pair plays as the mean of the two.
@@ -15,8 +13,6 @@ public record Sides(List<Integer> a, List<Integer> b) {
   public Sides {
     a = List.copyOf(a);
     b = List.copyOf(b);
-    Set<Integer> all = new HashSet<>(a);
-    all.addAll(b);
     if (a.isEmpty() || b.isEmpty() || a.size() > 2 || b.size() > 2) {
       throw new IllegalArgumentException(
           "The sides have "
@@ -26,7 +22,7 @@ public record Sides(List<Integer> a, List<Integer> b) {
               + " players; each needs 1 or 2."
               + " Maybe name only those who played.");
     }
-    if (all.size() != a.size() + b.size()) {
+    if (isTwice(a) || isTwice(b) || meet(a, b)) {
       throw new IllegalArgumentException(
           "A player stands twice in "
               + a
@@ -46,5 +42,18 @@ public record Sides(List<Integer> a, List<Integer> b) {
    */
   public static Sides of(int a, int b) {
     return new Sides(List.of(a), List.of(b));
+  }
+
+  private static boolean isTwice(List<Integer> players) {
+    return players.size() == 2 && players.get(0).equals(players.get(1));
+  }
+
+  private static boolean meet(List<Integer> a, List<Integer> b) {
+    for (int player : a) {
+      if (b.contains(player)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -1,8 +1,8 @@
 package rallywright.engine.skill;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.BiConsumer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntPredicate;
 
 /**
@@ -10,14 +10,59 @@ import java.util.function.IntPredicate;
  * in a rally, a difference between two weeks and a single skill are all such sums.
  */
 public final class SkillSum {
-  private final Map<Key, Double> skills;
-  private final Map<Integer, Double> effects;
-  private final Map<Integer, Double> gains;
+  private final Entries<Key> skills;
+  private final Entries<Integer> effects;
+  private final Entries<Integer> gains;
 
   private SkillSum(Builder builder) {
-    skills = new LinkedHashMap<>(builder.skills);
-    effects = new LinkedHashMap<>(builder.effects);
-    gains = new LinkedHashMap<>(builder.gains);
+    skills = builder.skills.copy();
+    effects = builder.effects.copy();
+    gains = builder.gains.copy();
+  }
+
+  /** A key and its weight. */
+  interface Visitor<K> {
+    void visit(K key, double weight);
+  }
+
+  /** A few weighted keys in the order in which they came; a sum has seldom more than a dozen. */
+  private static final class Entries<K> {
+    private static final double[] NONE = {};
+
+    private final List<K> keys;
+    private double[] weights;
+
+    private Entries(List<K> keys, double[] weights) {
+      this.keys = keys;
+      this.weights = weights;
+    }
+
+    private Entries() {
+      this(new ArrayList<>(0), NONE);
+    }
+
+    private Entries<K> copy() {
+      return new Entries<>(List.copyOf(keys), Arrays.copyOf(weights, keys.size()));
+    }
+
+    private void plus(K key, double weight) {
+      int place = keys.indexOf(key);
+      if (place >= 0) {
+        weights[place] += weight;
+        return;
+      }
+      if (keys.size() == weights.length) {
+        weights = Arrays.copyOf(weights, 2 * weights.length + 2);
+      }
+      weights[keys.size()] = weight;
+      keys.add(key);
+    }
+
+    private void forEach(Visitor<K> visitor) {
+      for (int i = 0; i < keys.size(); i++) {
+        visitor.visit(keys.get(i), weights[i]);
+      }
+    }
   }
 
   /**
@@ -120,23 +165,23 @@ public final class SkillSum {
     return builder.build();
   }
 
-  void forEachSkill(BiConsumer<Key, Double> action) {
+  void forEachSkill(Visitor<Key> action) {
     skills.forEach(action);
   }
 
-  void forEachEffect(BiConsumer<Integer, Double> action) {
+  void forEachEffect(Visitor<Integer> action) {
     effects.forEach(action);
   }
 
-  void forEachGain(BiConsumer<Integer, Double> action) {
+  void forEachGain(Visitor<Integer> action) {
     gains.forEach(action);
   }
 
   /** Gathers the weights of a sum. */
   public static final class Builder {
-    private final Map<Key, Double> skills = new LinkedHashMap<>();
-    private final Map<Integer, Double> effects = new LinkedHashMap<>();
-    private final Map<Integer, Double> gains = new LinkedHashMap<>();
+    private final Entries<Key> skills = new Entries<>();
+    private final Entries<Integer> effects = new Entries<>();
+    private final Entries<Integer> gains = new Entries<>();
 
     private Builder() {}
 
@@ -149,7 +194,7 @@ public final class SkillSum {
      */
     public Builder plusSkill(double weight, Key key) {
       if (weight != 0) {
-        skills.merge(key, weight, Double::sum);
+        skills.plus(key, weight);
       }
       return this;
     }
@@ -162,7 +207,7 @@ public final class SkillSum {
      * @return this builder
      */
     public Builder plusEffect(double weight, int effect) {
-      effects.merge(effect, weight, Double::sum);
+      effects.plus(effect, weight);
       return this;
     }
 
@@ -174,7 +219,7 @@ public final class SkillSum {
      * @return this builder
      */
     public Builder plusGain(double weight, int gain) {
-      gains.merge(gain, weight, Double::sum);
+      gains.plus(gain, weight);
       return this;
     }
 

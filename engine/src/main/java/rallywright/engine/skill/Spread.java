@@ -28,14 +28,20 @@ final class Spread {
     double[] variances = new double[mode.length];
     double[] pull = new double[mode.length];
     List<Cut> cuts = cuts(fit, part);
-    List<List<Term>> termsOf = byFirstNode(graph, group.terms());
+    List<List<Term>> termsOf = byFirstNode(graph, group.others());
+    Binomials binomials = group.binomials();
     List<List<Cut>> cutsOf = cutsByFirstNode(graph, cuts);
     SelectedInverse.visit(
         fit.curvature().factor(part),
         border,
         (node, covariances) -> {
-          for (int i = graph.start(node); i < graph.start(node) + graph.size(node); i++) {
+          int end = graph.start(node) + graph.size(node);
+          for (int i = graph.start(node); i < end; i++) {
             variances[i] = covariances.of(i, i);
+          }
+          int last = binomials.from(end);
+          for (int i = binomials.from(graph.start(node)); i < last; i++) {
+            binomials.addPull(i, covariances, mode, pull);
           }
           termsOf.get(node).forEach(term -> addPull(term, covariances, mode, pull));
           cutsOf.get(node).forEach(cut -> cut.addPull(covariances, pull));

@@ -1,5 +1,6 @@
 package rallywright.engine.skill;
 
+import java.util.Arrays;
 import java.util.NavigableMap;
 
 /**
@@ -77,10 +78,16 @@ final class Step {
 
   /** The sums θ(next) − θ(before) − Σ minutes · γ at x, for each skill. */
   double[] sums(double[] x, int skills) {
-    double[] sums = new double[skills];
-    for (int skill = 0; skill < skills; skill++) {
-      for (int member = 0; member < members(); member++) {
-        sums[skill] += weight(member, skill) * x[latent(member, skill)];
+    double[] sums = Arrays.copyOfRange(x, next, next + skills);
+    if (!isStart()) {
+      for (int skill = 0; skill < skills; skill++) {
+        sums[skill] -= x[before + skill];
+      }
+    }
+    for (int i = 0; i < gains.length; i++) {
+      double gain = x[gains[i]];
+      for (int skill = 0; skill < skills; skill++) {
+        sums[skill] -= minutes[i][skill] * gain;
       }
     }
     return sums;
@@ -89,9 +96,17 @@ final class Step {
   /** Adds the sums' transpose: for each latent its weights times the values of the skills. */
   void addTranspose(double[] values, double factor, double[] into) {
     for (int skill = 0; skill < values.length; skill++) {
-      for (int member = 0; member < members(); member++) {
-        into[latent(member, skill)] += factor * weight(member, skill) * values[skill];
+      into[next + skill] += factor * values[skill];
+      if (!isStart()) {
+        into[before + skill] -= factor * values[skill];
       }
+    }
+    for (int i = 0; i < gains.length; i++) {
+      double sum = 0;
+      for (int skill = 0; skill < values.length; skill++) {
+        sum += minutes[i][skill] * values[skill];
+      }
+      into[gains[i]] -= factor * sum;
     }
   }
 

@@ -21,18 +21,39 @@ final class Term {
           "The evidence has " + rows.length + " rows; it needs " + likelihood.predictors() + ".");
     }
     this.likelihood = likelihood;
-    latents = Arrays.stream(rows).flatMapToInt(SparseRow::latents).sorted().distinct().toArray();
-    weights = new double[rows.length][];
+    latents = latents(rows);
+    weights = new double[rows.length][latents.length];
     offsets = new double[rows.length];
     for (int i = 0; i < rows.length; i++) {
-      weights[i] = Arrays.stream(latents).mapToDouble(rows[i]::weight).toArray();
       offsets[i] = rows[i].offset();
+      for (int j = 0; j < latents.length; j++) {
+        weights[i][j] = rows[i].weight(latents[j]);
+      }
     }
+  }
+
+  private static int[] latents(SparseRow[] rows) {
+    return rows.length == 1
+        ? rows[0].latents()
+        : Arrays.stream(rows)
+            .flatMapToInt(row -> Arrays.stream(row.latents()))
+            .sorted()
+            .distinct()
+            .toArray();
   }
 
   /** Ascending. */
   int[] latents() {
     return latents;
+  }
+
+  /** The first latent; 0 where it has none. */
+  int firstLatent() {
+    return latents.length == 0 ? 0 : latents[0];
+  }
+
+  double offset(int predictor) {
+    return offsets[predictor];
   }
 
   double[] weights(int predictor) {

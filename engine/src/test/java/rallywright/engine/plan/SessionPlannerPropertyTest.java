@@ -94,8 +94,14 @@ class SessionPlannerPropertyTest {
   void theBound_isNeverPassed(
       @ForAll @IntRange(min = 2, max = 40) int players,
       @ForAll @IntRange(min = 30, max = 120) int minutes) {
-    PlanCheck check = ToyDrills.planned(problem(players, 3, minutes)).check();
+    PlanProblem problem = problem(players, 3, minutes);
+    PlanCheck check = ToyDrills.planned(problem).check();
     assertThat(check.benefit()).isPositive().isLessThanOrEqualTo(check.bound());
+    SearchModel model =
+        new SearchModel(new PlanContext(problem), 60 * SessionPlanner.fixedMinutes(problem));
+    SearchRules rules = new SearchRules(model);
+    Walk found = Walk.through(model, new PlanSearch(model, rules, 7).best(SearchWatch.NOBODY));
+    assertThat(rules.score(found)).isLessThanOrEqualTo(Relaxation.bound(model, rules) + 1e-9);
   }
 
   @Property(tries = 3)

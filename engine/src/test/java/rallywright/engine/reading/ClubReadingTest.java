@@ -257,6 +257,44 @@ class ClubReadingTest {
     assertThat(reading().paces().of(DINKS, scored).meanSeconds()).isGreaterThan(firstIdea);
   }
 
+  @Test
+  void aBallFetchedFromTheCarPark_doesNotMakeTheDrillSlow() {
+    var scored = DINKS.scored().orElseThrow();
+    playAt(0, 12, 23, 35, 48, 59, 71, 82, 95, 106);
+    double steady = reading().paces().of(DINKS, scored).meanSeconds();
+    sessions.clear();
+    playAt(0, 12, 23, 35, 48, 59, 71, 188, 201, 212);
+    double disturbed = reading().paces().of(DINKS, scored).meanSeconds();
+    assertThat(disturbed).isBetween(steady, steady * 1.08);
+  }
+
+  @Test
+  void tapsOfTwoPhones_areNotCompared() {
+    var scored = DINKS.scored().orElseThrow();
+    double firstIdea = reading().paces().of(DINKS, scored).meanSeconds();
+    Session session = session(DINKS, TODAY, seat(Role.EVEN, ANA), seat(Role.EVEN, BO));
+    GameId game = session.plan().blocks().get(0).games().get(0).id();
+    List<CourtEvent> events = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      Stamp stamp = new Stamp(new EventId("e" + i), session.id(), i * 60_000L, "phone " + i % 2);
+      events.add(new RallyPlayed(stamp, game, Rally.wonBy(i % 2 == 0 ? Side.A : Side.B)));
+    }
+    add(DINKS, session, events);
+    assertThat(reading().paces().of(DINKS, scored).meanSeconds()).isEqualTo(firstIdea);
+  }
+
+  private void playAt(int... seconds) {
+    Session session = session(DINKS, TODAY, seat(Role.EVEN, ANA), seat(Role.EVEN, BO));
+    GameId game = session.plan().blocks().get(0).games().get(0).id();
+    List<CourtEvent> events = new ArrayList<>();
+    for (int second : seconds) {
+      Stamp stamp = new Stamp(new EventId("e" + second), session.id(), second * 1000L, "phone");
+      Side winner = events.size() % 2 == 0 ? Side.A : Side.B;
+      events.add(new RallyPlayed(stamp, game, Rally.wonBy(winner)));
+    }
+    add(DINKS, session, events);
+  }
+
   private ClubReading reading() {
     return ClubReading.of(history());
   }

@@ -120,6 +120,9 @@ class SessionProgressTest {
     SessionProgress progress = progress(GameFormat.DRILL_GAME);
     assertThat(progress.current()).isEmpty();
     assertThat(progress.next()).isEmpty();
+    assertThat(progress.endedAt(BLOCK)).isPresent();
+    events.add(new BlockStarted(stamp(), BLOCK));
+    assertThat(progress(GameFormat.DRILL_GAME).endedAt(BLOCK)).isEmpty();
   }
 
   private void rallies(String winners) {

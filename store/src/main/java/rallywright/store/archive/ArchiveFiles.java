@@ -18,12 +18,16 @@ final class ArchiveFiles {
   static final String DRILLS = "data/drills.jsonl";
   static final String FORGOTTEN = "data/forgotten.jsonl";
   static final String MERGED = "data/merged.jsonl";
+  static final String DAYS = "data/days.jsonl";
 
   /** All files that are read again. */
   static final List<String> DATA =
       List.of(
-          PLAYERS, GROUPS, VENUES, SESSIONS, TEMPLATES, EVENTS, SETTINGS, DRILLS, FORGOTTEN,
-          MERGED);
+          PLAYERS, GROUPS, VENUES, SESSIONS, TEMPLATES, EVENTS, SETTINGS, DRILLS, FORGOTTEN, MERGED,
+          DAYS);
+
+  /** Files that older exports do not have; they are then empty. */
+  static final List<String> NEWER = List.of(DAYS);
 
   /** The folder of tables for spreadsheets, which are not read again. */
   static final String TABLES = "tables/";

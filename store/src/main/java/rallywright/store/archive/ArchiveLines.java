@@ -106,6 +106,9 @@ final class ArchiveLines {
 
   private void read(ZipFile zip, String file) throws IOException {
     ZipEntry entry = zip.getEntry(file);
+    if (entry == null && ArchiveFiles.NEWER.contains(file)) {
+      return;
+    }
     if (entry == null) {
       problems.add(
           new ImportProblem(

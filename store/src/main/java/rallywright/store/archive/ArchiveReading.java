@@ -15,12 +15,14 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Venue;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.rotation.SavedDay;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.Session;
 import rallywright.store.ClubContents;
 import rallywright.store.ClubContents.Mark;
 import rallywright.store.Settings;
 import rallywright.store.json.ClubJson;
+import rallywright.store.json.DayJson;
 import rallywright.store.json.EventJson;
 import rallywright.store.json.JsonFields;
 import rallywright.store.json.PlanJson;
@@ -41,6 +43,7 @@ final class ArchiveReading {
   private final List<Line<Map.Entry<DrillKey, String>>> drills;
   private final List<Line<Mark>> forgotten;
   private final List<Line<Map.Entry<PlayerId, PlayerId>>> merged;
+  private final List<Line<SavedDay>> days;
 
   private ArchiveReading(ArchiveLines lines) {
     this.lines = lines;
@@ -55,6 +58,7 @@ final class ArchiveReading {
     drills = pairs(ArchiveFiles.DRILLS, ArchiveReading::drill);
     forgotten = pairs(ArchiveFiles.FORGOTTEN, ArchiveReading::mark);
     merged = pairs(ArchiveFiles.MERGED, ArchiveReading::merged);
+    days = json(ArchiveFiles.DAYS, DayJson::day);
   }
 
   /** What an archive holds; to be trusted only where no problem was found. */
@@ -80,7 +84,8 @@ final class ArchiveReading {
             map(settings),
             map(drills),
             values(forgotten),
-            map(merged));
+            map(merged),
+            values(days));
     return new Read(contents, inOrder());
   }
 
@@ -95,6 +100,7 @@ final class ArchiveReading {
     unique(ArchiveFiles.SETTINGS, settings, Map.Entry::getKey);
     unique(ArchiveFiles.DRILLS, drills, Map.Entry::getKey);
     unique(ArchiveFiles.MERGED, merged, Map.Entry::getKey);
+    unique(ArchiveFiles.DAYS, days, SavedDay::id);
     known(ArchiveFiles.GROUPS, "members", groups, each -> each.members().stream(), playerIds);
     known(ArchiveFiles.SESSIONS, "plan", sessions, ArchiveReading::seatedIn, playerIds);
     known(ArchiveFiles.SESSIONS, "venue", sessions, each -> orNone(each.venue()), venueIds);

@@ -19,6 +19,7 @@ import rallywright.store.ClubContents;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreProblem;
 import rallywright.store.json.ClubJson;
+import rallywright.store.json.DayJson;
 import rallywright.store.json.EventJson;
 
 /**
@@ -121,6 +122,7 @@ public final class ClubExport {
             contents.merged().entrySet(),
             each ->
                 ClubJson.writePair("id", each.getKey().value(), "into", each.getValue().value())));
+    files.put(ArchiveFiles.DAYS, lines(contents.days(), DayJson::write));
     return files;
   }
 

@@ -14,6 +14,7 @@ import rallywright.engine.score.Side;
 import rallywright.engine.session.Conditions;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.EventId;
+import rallywright.engine.session.PhoneOrder;
 import rallywright.engine.session.SessionId;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -21,7 +22,9 @@ import tools.jackson.databind.node.ObjectNode;
  * An event of the court as JSON, for example {@code {"v":1,"type":"rally","id":"…","session":"…",
  * "at":1767225600000,"by":"phone 1","game":"g7","winner":"A","bonus":"NONE"}}.
  *
- * <p>Every event has {@code v, type, id, session, at, by}. The types and their further fields:
+ * <p>Every event has {@code v, type, id, session, at, by}; one made by a phone also {@code n}, the
+ * phone's own count from 1, and {@code seen}, how many events of the session it had from the server
+ * then. The types and their further fields:
  *
  * <ul>
  *   <li>{@code rally}: game, winner (A or B), bonus (NONE, ROUND_THE_POST), ending {stage?,
@@ -171,13 +174,25 @@ public final class EventJson {
             fields.made("id", EventId::new),
             fields.made("session", SessionId::new),
             fields.wholeLong("at"),
-            fields.text("by"));
+            fields.text("by"),
+            order(fields));
     return TYPES.stream()
         .filter(type -> type.word().equals(word))
         .findFirst()
         .orElseThrow(() -> unknown(word))
         .reading()
         .apply(stamp, fields);
+  }
+
+  private static PhoneOrder order(JsonFields fields) {
+    long number = fields.maybeWholeLong("n").orElse(0);
+    long seen = fields.maybeWholeLong("seen").orElse(-1);
+    if (number < 0 || seen < -1) {
+      throw new WrongJson(
+          number < 0 ? "n" : "seen",
+          "The phone's count (n %d, seen %d) must be 0 or more.".formatted(number, seen));
+    }
+    return new PhoneOrder(number, seen);
   }
 
   private static WrongJson unknown(String word) {
@@ -268,6 +283,12 @@ public final class EventJson {
           .put("session", stamp.session().value())
           .put("at", stamp.atMillis())
           .put("by", stamp.by());
+      if (stamp.order().number() > 0) {
+        tree.put("n", stamp.order().number());
+      }
+      if (stamp.order().seen() >= 0) {
+        tree.put("seen", stamp.order().seen());
+      }
       writing.accept(tree, kind.cast(event));
       return tree;
     }

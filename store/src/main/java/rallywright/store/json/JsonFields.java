@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -178,6 +179,16 @@ public final class JsonFields {
       throw wrong(name, value, "a whole number");
     }
     return value.longValue();
+  }
+
+  /**
+   * A long whole number that may be missing.
+   *
+   * @param name the field
+   * @return the number, if it is there
+   */
+  OptionalLong maybeWholeLong(String name) {
+    return isThere(name) ? OptionalLong.of(wholeLong(name)) : OptionalLong.empty();
   }
 
   /**

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -39,6 +40,10 @@ final class CourtEvents {
       throws IOException {
     SessionId id = access.allowed(session, request);
     OpenSession open = desk.find(id).orElseThrow(() -> CourtAccess.notHere(session));
+    Optional<String> foreign = EventForm.refusalOf(request.getHeader(EventForm.HEADER));
+    if (foreign.isPresent()) {
+      return problem(HttpStatus.CONFLICT, foreign.get());
+    }
     EventIntake.Source source = EventIntake.Source.MESSAGE;
     byte[] sent = request.getInputStream().readNBytes(source.bytes() + 1);
     try {

@@ -17,7 +17,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import rallywright.engine.session.SessionId;
 import rallywright.web.signin.Attempts;
-import rallywright.web.signin.Visitor;
 
 /** The phone page, and the page behind the code that opens it. */
 @Controller
@@ -25,10 +24,12 @@ final class CourtPages {
 
   private final CourtAccess access;
   private final Attempts attempts;
+  private final CourtApp app;
 
-  CourtPages(CourtAccess access, Attempts attempts) {
+  CourtPages(CourtAccess access, Attempts attempts, CourtApp app) {
     this.access = access;
     this.attempts = attempts;
+    this.app = app;
   }
 
   /** What the key page posts. */
@@ -41,13 +42,12 @@ final class CourtPages {
 
   /** The page as such: it holds nothing of the club and reads everything through its key. */
   @GetMapping("/court/{session}")
-  String phone(@PathVariable String session, HttpServletRequest request, Model model) {
+  String phone(@PathVariable String session, Model model) {
     if (session.isBlank() || session.length() > SessionId.LONGEST) {
       throw CourtAccess.notHere(session);
     }
-    boolean coach = Visitor.of(request.getUserPrincipal()) instanceof Visitor.Coach;
-    model.addAttribute("session", session);
-    model.addAttribute("visitor", coach ? "coach" : "phone");
+    model.addAttribute("build", app.build());
+    model.addAttribute("scripts", app.scripts());
     return "oncourt/phone";
   }
 

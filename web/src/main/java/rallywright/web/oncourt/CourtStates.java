@@ -1,6 +1,7 @@
 package rallywright.web.oncourt;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import rallywright.engine.session.SessionId;
 import rallywright.store.json.EventJson;
 import rallywright.store.json.PlanJson;
 import rallywright.web.page.UnitChoice;
+import rallywright.web.signin.Visitor;
 import rallywright.web.weather.WeatherBook;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -37,12 +39,16 @@ final class CourtStates {
   private final CourtAccess access;
   private final UnitChoice units;
   private final WeatherBook weather;
+  private final CourtApp app;
+  private final InstantSource clock = InstantSource.system();
 
-  CourtStates(SessionDesk desk, CourtAccess access, UnitChoice units, WeatherBook weather) {
+  CourtStates(
+      SessionDesk desk, CourtAccess access, UnitChoice units, WeatherBook weather, CourtApp app) {
     this.desk = desk;
     this.access = access;
     this.units = units;
     this.weather = weather;
+    this.app = app;
   }
 
   @GetMapping(path = "/court/{session}/state", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -57,6 +63,11 @@ final class CourtStates {
     int from = since < 0 || since > open.events().size() ? 0 : since;
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("v", 1);
+    out.put("form", EventForm.CURRENT);
+    out.put("build", app.build());
+    out.put("now", clock.millis());
+    boolean coach = Visitor.of(request.getUserPrincipal()) instanceof Visitor.Coach;
+    out.put("visitor", coach ? "coach" : "phone");
     out.put("session", id.value());
     out.put("state", open.session().state().name());
     out.put("current", open.progress().current().map(BlockId::value).orElse(null));

@@ -164,11 +164,13 @@ final class EventGate {
     } else if (event instanceof EffortRated rated) {
       return playerRefusal(rated.player());
     } else if (event instanceof Undone undo) {
-      return known.contains(undo.undone())
+      // What it takes back may still be on its way: messages can overtake each other.
+      return ID.matcher(undo.undone().value()).matches()
           ? Optional.empty()
           : refused(
-              "The event to take back (%s) must be one of this session. Maybe it was refused."
-                  .formatted(echo(undo.undone().value())));
+              "The event to take back (%s) must be named by a UUID in lower case. Maybe load the"
+                      .formatted(echo(undo.undone().value()))
+                  + " page again.");
     }
     return Optional.empty();
   }

@@ -1,6 +1,8 @@
 package rallywright.web.page;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -105,6 +107,20 @@ public final class FormReader {
       problem(field, allowed.refusesWhole("empty"));
     }
     return whole(field, allowed).orElse((int) allowed.least());
+  }
+
+  /** A day that must be there; null after a mistake. */
+  public @Nullable LocalDate day(String field) {
+    String text = raw(field).strip();
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException unreadable) {
+      problem(
+          field,
+          "The day (%s) must be written as year-month-day. Maybe 2026-03-31."
+              .formatted(text.isEmpty() ? "empty" : echo(text)));
+      return null;
+    }
   }
 
   /** One of the constants of an enum by its name; a missing field takes the fallback. */

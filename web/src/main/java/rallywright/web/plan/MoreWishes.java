@@ -3,10 +3,12 @@ package rallywright.web.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.PlayerId;
@@ -32,6 +34,9 @@ import rallywright.web.page.FormReader;
  * @param ends how blocks of games end
  * @param restEvery minutes from one rest to the next, empty for the usual
  * @param fillsIn who plays only where the number is odd
+ * @param missing equipment that is not at hand, as the drills name it
+ * @param twice whose practice counts twice
+ * @param uncounted who plays along, but whose practice does not count, such as the coach
  */
 record MoreWishes(
     List<DrillKey> pinned,
@@ -41,7 +46,10 @@ record MoreWishes(
     Requests.Spare spare,
     Requests.Ends ends,
     OptionalInt restEvery,
-    Optional<PlayerId> fillsIn) {
+    Optional<PlayerId> fillsIn,
+    List<String> missing,
+    List<PlayerId> twice,
+    List<PlayerId> uncounted) {
 
   /** How long a rest is that the coach asks for, in minutes. */
   private static final double REST_MINUTES = 5;
@@ -65,7 +73,10 @@ record MoreWishes(
           Requests.Spare.SIT_OUT,
           Requests.Ends.USUAL,
           OptionalInt.empty(),
-          Optional.empty());
+          Optional.empty(),
+          List.of(),
+          List.of(),
+          List.of());
 
   static MoreWishes read(FormReader in) {
     return new MoreWishes(
@@ -76,7 +87,14 @@ record MoreWishes(
         in.choice("spare", "What those without a place do", Requests.Spare.SIT_OUT),
         in.choice("ends", "The end of blocks", Requests.Ends.USUAL),
         in.whole("restEvery", REST),
-        Optional.of(in.raw("fillsIn")).filter(each -> !each.isBlank()).map(PlayerId::new));
+        Optional.of(in.raw("fillsIn")).filter(each -> !each.isBlank()).map(PlayerId::new),
+        WishChoices.equipment().keySet().stream().filter(in.all("missing")::contains).toList(),
+        players(in.all("twice")),
+        players(in.all("uncounted")));
+  }
+
+  private static List<PlayerId> players(List<String> ids) {
+    return ids.stream().filter(id -> !id.isBlank()).distinct().map(PlayerId::new).toList();
   }
 
   private static List<DrillKey> keys(List<String> texts) {
@@ -97,6 +115,11 @@ record MoreWishes(
     }
     for (DrillKey key : forbidden) {
       requests = requests.without(key);
+    }
+    if (!missing.isEmpty()) {
+      Set<String> atHand = new LinkedHashSet<>(WishChoices.equipment().keySet());
+      missing.forEach(atHand::remove);
+      requests = requests.withEquipment(atHand);
     }
     if (restEvery.isPresent()) {
       requests = requests.withRests(new Requests.Rests(restEvery.getAsInt(), REST_MINUTES));
@@ -127,7 +150,14 @@ record MoreWishes(
         .with("spare", spare.name())
         .with("ends", ends.name())
         .with("restEvery", restEvery.isPresent() ? String.valueOf(restEvery.getAsInt()) : "")
-        .with("fillsIn", fillsIn.map(PlayerId::value).orElse(""));
+        .with("fillsIn", fillsIn.map(PlayerId::value).orElse(""))
+        .with("missing", missing.toArray(String[]::new))
+        .with("twice", ids(twice))
+        .with("uncounted", ids(uncounted));
+  }
+
+  private static String[] ids(List<PlayerId> players) {
+    return players.stream().map(PlayerId::value).toArray(String[]::new);
   }
 
   private static String[] values(List<DrillKey> keys) {
@@ -145,7 +175,10 @@ record MoreWishes(
         "spare=" + spare,
         "ends=" + ends,
         "rest=" + (restEvery.isPresent() ? restEvery.getAsInt() : ""),
-        "fillsIn=" + fillsIn.map(PlayerId::value).orElse(""));
+        "fillsIn=" + fillsIn.map(PlayerId::value).orElse(""),
+        "missing=" + String.join("|", missing),
+        "twice=" + String.join(",", ids(twice)),
+        "uncounted=" + String.join(",", ids(uncounted)));
   }
 
   static MoreWishes of(String text) {
@@ -165,7 +198,17 @@ record MoreWishes(
         rest.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(rest)),
         Optional.of(values.getOrDefault("fillsIn", ""))
             .filter(each -> !each.isEmpty())
-            .map(PlayerId::new));
+            .map(PlayerId::new),
+        Arrays.stream(values.getOrDefault("missing", "").split("\\|"))
+            .filter(each -> !each.isEmpty())
+            .toList(),
+        players(parts(values, "twice")),
+        players(parts(values, "uncounted")));
+  }
+
+  /** How much a player's practice counts beside that of the others. */
+  double weight(PlayerId player) {
+    return uncounted.contains(player) ? 0 : twice.contains(player) ? 2 : 1;
   }
 
   private static List<String> parts(Map<String, String> values, String name) {

@@ -73,6 +73,7 @@ class PlanDesk {
       PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
       attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
     }
+    attendees.replaceAll(each -> each.withWeight(more.weight(each.id())));
     attendees.replaceAll(
         each -> more.fillsIn().filter(each.id()::equals).isPresent() ? each.fillingIn() : each);
     PlanKnowledge knowledge =

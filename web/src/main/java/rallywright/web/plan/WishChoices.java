@@ -3,6 +3,7 @@ package rallywright.web.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Skill;
@@ -22,7 +23,16 @@ public final class WishChoices {
             && List.of("", Requests.Spare.SIT_OUT.name()).contains(form.value("spare"))
             && List.of("", Requests.Ends.USUAL.name()).contains(form.value("ends"));
     boolean nothing =
-        List.of("pinned", "forbidden", "focus", "restEvery", "fillsIn").stream()
+        List.of(
+                "pinned",
+                "forbidden",
+                "focus",
+                "restEvery",
+                "fillsIn",
+                "missing",
+                "twice",
+                "uncounted")
+            .stream()
             .allMatch(name -> form.value(name).isEmpty());
     return !usual || !nothing;
   }
@@ -33,6 +43,17 @@ public final class WishChoices {
     for (Drill drill : Catalogue.shipped().drills()) {
       if (DrillLine.isPlayedOnCourt(drill)) {
         names.put(drill.key().value(), drill.name());
+      }
+    }
+    return names;
+  }
+
+  /** What the drills that can be planned ask for, by its name. */
+  public static Map<String, String> equipment() {
+    Map<String, String> names = new TreeMap<>();
+    for (Drill drill : Catalogue.shipped().drills()) {
+      if (DrillLine.isPlayedOnCourt(drill)) {
+        drill.advice().equipment().forEach(each -> names.put(each, each));
       }
     }
     return names;

@@ -6,18 +6,14 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import rallywright.engine.club.AgeGroup;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.GroupId;
-import rallywright.engine.club.Hand;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
@@ -29,6 +25,7 @@ import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.web.page.AllowedNumber;
 import rallywright.web.page.FormReader;
+import rallywright.web.players.WalkIns;
 
 /** Reads what a coach wishes for: when, where, who, how long. */
 final class WishForm {
@@ -119,13 +116,13 @@ final class WishForm {
 
   @Nullable Wished read(FormReader in) {
     String name = in.text("name", "The session's name", Player.LONGEST_NAME);
-    LocalDate date = date(in);
+    LocalDate date = in.day("date");
     LocalTime start = time(in);
     int minutes = in.neededWhole("minutes", MINUTES);
     int courts = in.neededWhole("courts", COURTS);
     Coverage coverage = in.choice("coverage", "The coverage", Coverage.FULL);
     List<PlayerId> present = present(in);
-    List<Player> walkIns = walkIns(in);
+    List<Player> walkIns = WalkIns.read(in, "walkIns", store);
     if (present.size() + walkIns.size() < 2) {
       in.problem(
           "who",
@@ -155,20 +152,6 @@ final class WishForm {
     }
   }
 
-  private static @Nullable LocalDate date(FormReader in) {
-    String text = in.raw("date").strip();
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeException unreadable) {
-      in.problem(
-          "date",
-          "The day ("
-              + (text.isEmpty() ? "empty" : FormReader.echo(text))
-              + ") must be written as year-month-day. Maybe 2026-03-31.");
-      return null;
-    }
-  }
-
   private static @Nullable LocalTime time(FormReader in) {
     String text = in.raw("start").strip();
     try {
@@ -195,43 +178,6 @@ final class WishForm {
       }
     }
     return present;
-  }
-
-  private List<Player> walkIns(FormReader in) {
-    List<Player> walkIns = new ArrayList<>();
-    Set<String> taken = new HashSet<>();
-    store.players().all().forEach(player -> taken.add(folded(player.name())));
-    for (String part : in.line("walkIns", "The walk-ins", 400).split(",", -1)) {
-      String name = part.strip();
-      if (!name.isEmpty() && !taken.add(folded(name))) {
-        in.problem(
-            "walkIns",
-            "There is already a player named \"%s\". Maybe tick the name in the list."
-                .formatted(FormReader.echo(name)));
-      } else if (!name.isEmpty()) {
-        Player fresh =
-            in.built(
-                "walkIns",
-                () ->
-                    new Player(
-                        new PlayerId(store.freshId()),
-                        name,
-                        null,
-                        Hand.RIGHT,
-                        Set.of(),
-                        "",
-                        AgeGroup.ADULT,
-                        Standing.WALK_IN));
-        if (fresh != null) {
-          walkIns.add(fresh);
-        }
-      }
-    }
-    return walkIns;
-  }
-
-  private static String folded(String name) {
-    return name.strip().toLowerCase(Locale.ROOT);
   }
 
   /** The newest session that was planned or played. */

@@ -2,6 +2,8 @@ package rallywright.web.sessions;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import rallywright.engine.plan.GameId;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.session.GameProgress;
@@ -42,7 +44,16 @@ public record GameWords(
         seat(names.listed(game.a().players()), game.a().role().words()),
         seat(names.listed(game.b().players()), game.b().role().words()),
         headStart(game),
-        open.progress().game(game.id()).map(GameWords::result).orElse(""));
+        open.progress().game(game.id()).map(GameWords::result).orElse("")
+            + doubts(open, game.id()));
+  }
+
+  /** What other phones say that did not hear of these entries; the phones ask which is right. */
+  private static String doubts(OpenSession open, GameId game) {
+    return open.progress().disputes().stream()
+        .filter(dispute -> dispute.game().equals(game))
+        .map(dispute -> "; another phone says " + dispute.score().a() + "–" + dispute.score().b())
+        .collect(Collectors.joining());
   }
 
   private static String seat(String who, String role) {

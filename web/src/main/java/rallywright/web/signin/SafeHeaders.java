@@ -68,7 +68,8 @@ class SafeHeaders {
       AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry who,
       List<Door> doors) {
     who.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll();
-    who.requestMatchers("/css/**", "/js/**", "/fonts/**", "/favicon.svg").permitAll();
+    who.requestMatchers("/css/**", "/js/**", "/fonts/**", "/oncourt/**", "/favicon.svg")
+        .permitAll();
     for (Door door : doors) {
       switch (door.who()) {
         case EVERYBODY -> who.requestMatchers(door.pattern()).permitAll();

@@ -2,6 +2,7 @@
 
 import { newId } from './ids.js';
 import { names, undoable, written } from './model.js';
+import { isSideOut } from './score.js';
 
 /** @typedef {import('./fold.js').CourtEvent} CourtEvent */
 /** @typedef {import('./model.js').Scene} Scene */
@@ -31,7 +32,8 @@ function rally(scene, data, now) {
   const winner = /** @type {'A'|'B'} */ (data.side);
   return {
     events: [{ type: 'rally', game: game.id, winner, bonus: 'NONE' }],
-    choice: { said: `Rally to ${names(game, winner)}.`, game: game.id, lane: game.lane, sheet: null },
+    choice: { said: `Rally to ${names(game, winner)}.`, game: game.id, lane: game.lane,
+      sheet: scene.choice.ask === 'on' ? { kind: 'ending' } : null },
   };
 }
 
@@ -63,6 +65,47 @@ function noteEnding(scene, part, value) {
     }
     return { ending };
   });
+}
+
+/**
+ * Where the last ball of a rally was struck tells in which stage the rally ended and, with who won
+ * it, whether it was an error.
+ * @param {Scene} scene @param {DOMStringMap} data @returns {Outcome}
+ */
+function struck(scene, data) {
+  const view = scene.game ? scene.view(scene.game) : null;
+  const serves = scene.game?.feed === 'SERVE'
+    || (scene.game !== null && isSideOut(scene.game.format));
+  const outcome = amend(scene, (last) => {
+    const stroke = last.ending?.stroke;
+    const behind = serves && data.side !== view?.lastServer ? 'RETURN' : 'THIRD_SHOT';
+    const stage = data.zone === 'LINE' ? 'NET_EXCHANGE' : data.zone === 'WAY' ? 'TRANSITION'
+      : stroke === 'SERVE' || stroke === 'RETURN' ? stroke : behind;
+    return { ending: { ...last.ending, stage,
+      manner: data.side === last.winner ? 'BEATEN' : 'ERROR' } };
+  });
+  return { ...outcome, choice: { sheet: null, said: 'Noted.' } };
+}
+
+/**
+ * Two phones do not say the same: the wrong entries are taken back, or one phone's follow on the
+ * other's. All stay in the log.
+ * @param {Scene} scene @param {DOMStringMap} data @returns {Outcome}
+ */
+function settle(scene, data) {
+  const dispute = scene.dispute();
+  if (!dispute) {
+    return { choice: { sheet: null } };
+  }
+  const wrong = data.keep === 'other' ? dispute.standing : dispute.waiting;
+  const again = data.keep === 'both' ? dispute.waiting : [];
+  return {
+    events: [
+      ...wrong.map(({ id }) => ({ type: /** @type {const} */ ('undone'), undone: id })),
+      ...again.map(({ type, game, winner, bonus, ending, at }) =>
+        ({ type, game, winner, bonus, ...(ending ? { ending } : {}), at }))],
+    choice: { sheet: null, said: 'Settled.' },
+  };
 }
 
 /** @param {Scene} scene @param {DOMStringMap} data @returns {Outcome} */
@@ -183,6 +226,10 @@ export const actions = {
   'to-end': () => ({ choice: { block: 'end', sheet: null } }),
   'next-game': (scene) => ({ choice: { game: scene.nextOnLane()?.id ?? null, timeCalled: false,
     said: 'Next game.' } }),
+  struck,
+  settle,
+  ready: (scene) => ({ choice: { ready: scene.game?.id ?? '', sheet: null } }),
+  set: (_, data) => ({ choice: { [data.part ?? '']: data.value } }),
   'time-called': (scene) => ({ events: [{ type: 'time-called', game: scene.game?.id }],
     choice: { said: 'Time called; the score stands.', game: scene.game?.id ?? null } }),
   'toggle-time': (scene) => ({ choice: { timeCalled: !scene.choice.timeCalled,
@@ -194,8 +241,7 @@ export const actions = {
     server: /** @type {'A'|'B'} */ (data.side) }] }),
   'ending-ERROR': (scene) => noteEnding(scene, 'manner', 'ERROR'),
   'ending-BEATEN': (scene) => noteEnding(scene, 'manner', 'BEATEN'),
-  note: (scene, data) => ({ ...noteEnding(scene, data.part ?? '', data.value ?? ''),
-    choice: data.part === 'stage' ? { sheet: null } : {} }),
+  note: (scene, data) => noteEnding(scene, data.part ?? '', data.value ?? ''),
   bonus: (scene) => amend(scene, (last) => ({
     bonus: last.bonus === 'ROUND_THE_POST' ? 'NONE' : 'ROUND_THE_POST' })),
   'open-ending': () => ({ choice: { sheet: { kind: 'ending' } } }),
@@ -221,7 +267,6 @@ export const actions = {
     { type: 'session-ended' }], choice: { block: 'end', said: 'The session is over.' } }),
   weather: (scene, data) => weather(scene, { [data.part ?? '']: data.value }),
   stays: () => ({ choice: { stays: true } }),
-  hand: (_, data) => ({ choice: { hand: /** @type {Choice['hand']} */ (data.hand) } }),
 };
 
 /**

@@ -3,7 +3,9 @@
 // The phone keeps the events themselves, the server's and its own that are not home yet, and reads
 // everything it shows from them. So undo of any depth, a reload and a late answer are one thing.
 
-import { after, start, winnerAt } from './score.js';
+import { joinGame } from './entries.js';
+import { isBlindTo, joined } from './joined.js';
+import { after, start as beginning, winnerAt } from './score.js';
 
 /**
  * One thing that happened on court, as it travels.
@@ -15,6 +17,8 @@ import { after, start, winnerAt } from './score.js';
  * @property {number} [v] the version of this form
  * @property {string} [session]
  * @property {string} [by] the phone that made it
+ * @property {number} [n] the phone's own count of its events of this session, from 1
+ * @property {number} [seen] how many of the server's events the phone had when it made this one
  * @property {string} [game]
  * @property {string} [block]
  * @property {string} [player]
@@ -45,31 +49,15 @@ import { after, start, winnerAt } from './score.js';
  * @property {import('./score.js').Side|null} firstServer
  * @property {CourtEvent|null} last the newest event that counts, the one an undo takes back
  * @property {CourtEvent|null} lastRally the newest rally, where it is the newest event
+ * @property {import('./score.js').Side|null} lastServer who served in the newest rally
  */
-
-/**
- * The events that count: each id once, without those that were undone.
- * @param {CourtEvent[]} events in the order in which they arrived @returns {CourtEvent[]}
- */
-export function counting(events) {
-  const seen = new Set();
-  const once = events.filter((event) => !seen.has(event.id) && seen.add(event.id));
-  const cancelled = new Set();
-  for (let i = once.length - 1; i >= 0; i--) {
-    const event = once[i];
-    if (event.type === 'undone' && !cancelled.has(event.id)) {
-      cancelled.add(event.undone);
-    }
-  }
-  return once.filter((event) => !cancelled.has(event.id));
-}
 
 /**
  * @param {import('./score.js').Format} format
  * @param {import('./score.js').Side[]} winners
  */
 function replay(format, winners) {
-  let state = start(format);
+  let state = beginning(format);
   for (const winner of winners) {
     // A first server named late can end the game earlier than the rallies were seen to.
     if (!winnerAt(format, state.score)) {
@@ -94,6 +82,8 @@ export function foldGame(planned, events) {
   /** @type {CourtEvent|null} */
   let given = null;
   let clockEnded = false;
+  /** @type {import('./score.js').Side|null} */
+  let lastServer = null;
   /** @type {CourtEvent|null} */
   let last = null;
   for (const event of events) {
@@ -102,6 +92,7 @@ export function foldGame(planned, events) {
       if (given || clockEnded || winnerAt(format, state.score)) {
         continue;
       }
+      lastServer = state.server;
       winners.push(event.winner);
     } else if (event.type === 'first-server' && event.server) {
       firstServer = event.server;
@@ -115,16 +106,18 @@ export function foldGame(planned, events) {
     }
     last = event;
   }
-  return view(replay(format, winners), { winners, firstServer, given, clockEnded, last });
+  return view(replay(format, winners),
+    { winners, firstServer, given, clockEnded, last, lastServer });
 }
 
 /**
  * @param {import('./score.js').State} state
  * @param {{winners: import('./score.js').Side[], firstServer: import('./score.js').Side|null,
- *   given: CourtEvent|null, clockEnded: boolean, last: CourtEvent|null}} seen
+ *   given: CourtEvent|null, clockEnded: boolean, last: CourtEvent|null,
+ *   lastServer: import('./score.js').Side|null}} seen
  * @returns {GameView}
  */
-function view(state, { winners, firstServer, given, clockEnded, last }) {
+function view(state, { winners, firstServer, given, clockEnded, last, lastServer }) {
   /** @type {import('./score.js').Score} */
   const score = given ? [Number(given.a), Number(given.b)] : state.score;
   const agrees = score[0] === state.score[0] && score[1] === state.score[1];
@@ -136,6 +129,7 @@ function view(state, { winners, firstServer, given, clockEnded, last }) {
     firstServer,
     last,
     lastRally: last?.type === 'rally' ? last : null,
+    lastServer,
   };
 }
 
@@ -168,6 +162,7 @@ function status(state, given, clockEnded, last) {
  * @property {Map<string, CourtEvent>} efforts by player
  * @property {CourtEvent|null} end
  * @property {CourtEvent[]} counted every event that counts
+ * @property {import('./entries.js').Dispute[]} disputes games that two phones scored differently
  */
 
 /**
@@ -176,7 +171,7 @@ function status(state, given, clockEnded, last) {
  * @returns {SessionView}
  */
 export function foldSession(blocks, events) {
-  const counted = counting(events);
+  const entries = joined(events);
   /** @type {SessionView} */
   const session = {
     games: new Map(),
@@ -187,27 +182,39 @@ export function foldSession(blocks, events) {
     conditions: null,
     efforts: new Map(),
     end: null,
-    counted,
+    counted: entries.map(({ event }) => event),
+    disputes: [],
   };
-  /** @type {Map<string, CourtEvent[]>} */
+  /** @type {Map<string, import('./joined.js').Entry[]>} */
   const byGame = new Map();
-  for (const event of counted) {
-    if (event.game) {
-      const own = byGame.get(event.game);
-      own ? own.push(event) : byGame.set(event.game, [event]);
+  /** @type {import('./joined.js').Entry|null} */
+  let start = null;
+  for (const entry of entries) {
+    const { game } = entry.event;
+    if (game) {
+      const own = byGame.get(game);
+      own ? own.push(entry) : byGame.set(game, [entry]);
     }
-    take(session, event);
+    // A block that a phone began without knowing of a later one does not turn the session back.
+    /** @type {boolean} */
+    const late = start !== null && isBlindTo(entry, start);
+    start = entry.event.type === 'block-started' && !late ? entry : start;
+    take(session, entry.event, late);
   }
-  for (const game of blocks.flatMap((block) => block.games)) {
-    session.games.set(game.id, foldGame(game.format, byGame.get(game.id) ?? []));
+  for (const { id, format } of blocks.flatMap((block) => block.games)) {
+    const { view, disputes } = joinGame(id, format, byGame.get(id) ?? []);
+    session.games.set(id, view);
+    session.disputes.push(...disputes);
   }
   return session;
 }
 
-/** @param {SessionView} session @param {CourtEvent} event */
-function take(session, event) {
+/** @param {SessionView} session @param {CourtEvent} event
+ * @param {boolean} late whether its phone did not know of the block that is on */
+function take(session, event, late) {
   if (event.type === 'block-started' && event.block) {
-    session.current = event.block;
+    session.current = late ? session.current : event.block;
+    session.ends.delete(event.block);
     if (!session.starts.has(event.block)) {
       session.starts.set(event.block, event);
     }

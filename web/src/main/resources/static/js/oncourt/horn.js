@@ -26,8 +26,25 @@ export class Horn {
     }
   }
 
-  /** Lays the blast for the block that is on, and takes an old one away. @param {Scene} scene */
-  listen(scene) {
+  /** A short sound for an entry: higher for the far side, low for what is taken back. */
+  /** @param {'A'|'B'|'undo'|'other'} what */
+  tick(what) {
+    if (this.audio) {
+      const sound = this.audio.createOscillator();
+      const volume = this.audio.createGain();
+      sound.frequency.value = { A: 520, B: 780, undo: 260, other: 620 }[what];
+      volume.gain.value = 0.15;
+      sound.connect(volume).connect(this.audio.destination);
+      sound.start();
+      sound.stop(this.audio.currentTime + 0.07);
+    }
+  }
+
+  /**
+   * Lays the blast for the block that is on, and takes an old one away.
+   * @param {Scene} scene @param {number} now on the clock that all phones share
+   */
+  listen(scene, now) {
     const block = scene.plan.blocks.find((each) => each.id === scene.session.current);
     const started = block ? scene.session.starts.get(block.id) : undefined;
     const byClock = block && (block.games.length === 0 || block.end === 'BY_CLOCK');
@@ -39,7 +56,7 @@ export class Horn {
     this.laid.forEach((sound) => sound.stop());
     this.laid = [];
     this.laidFor = wanted;
-    const left = wanted ? Number(wanted.split(' ')[1]) - Date.now() : 0;
+    const left = wanted ? Number(wanted.split(' ')[1]) - now : 0;
     if (left > 0) {
       this.lay(this.audio, left / 1000);
     }

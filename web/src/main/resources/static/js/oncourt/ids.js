@@ -17,7 +17,7 @@ export function newId(now = Date.now()) {
 
 /** A short name for this phone, the same after a reload. */
 export function phoneName() {
-  const made = `phone ${newId().slice(-4)}`;
+  const made = `phone ${newId().slice(-8)}`;
   try {
     const kept = localStorage.getItem('rallywright-phone');
     if (kept) {

@@ -29,6 +29,20 @@ function keep(session, key) {
 }
 
 /**
+ * The session that a key opened on this phone before; so its code also works without a network.
+ * @param {string} key @returns {string|null}
+ */
+export function openedBefore(key) {
+  try {
+    const name = Object.keys(localStorage)
+      .find((each) => each.startsWith(KEPT) && localStorage.getItem(each) === key);
+    return name ? name.slice(KEPT.length) : null;
+  } catch {
+    return null;
+  }
+}
+
+/**
  * Opens a session again with the key that was used before.
  * @param {string} session @returns {Promise<boolean>} whether it is open
  */
@@ -43,4 +57,13 @@ export async function openWithKey(session) {
     return false;
   }
   return (await open(key)).session === session;
+}
+
+/** Forgets the key of a session. @param {string} session */
+export function forgetKey(session) {
+  try {
+    localStorage.removeItem(KEPT + session);
+  } catch {
+    // A browser that keeps nothing has nothing to forget.
+  }
 }

@@ -76,15 +76,27 @@ import { at, isSideOut } from './score.js';
  * @property {string} said what was just done
  * @property {string} problem why the last change of who plays was not made
  * @property {'right'|'left'} hand
+ * @property {'usual'|'large'} size of the type
+ * @property {'auto'|'bright'|'dark'} light
+ * @property {'on'|'off'} sound a short sound for every entry
+ * @property {'on'|'off'} buzz a short buzz for every entry, where the phone can
+ * @property {'on'|'off'|''} guide who stands where, before each game; empty as usual for the visitor
+ * @property {'on'|'off'} ask how a rally ended, after every one
+ * @property {string} ready the game before which that was read
  * @property {boolean} stays whether the person knows that the page must stay open
  */
 
 /** All that a view needs. */
 export class Scene {
-  /** @param {SessionPlan} plan @param {CourtEvent[]} events @param {Choice} choice */
-  constructor(plan, events, choice) {
+  /**
+   * @param {SessionPlan} plan @param {CourtEvent[]} events @param {Choice} choice
+   * @param {{by: string, coach: boolean}} phone which phone it is, and whether the coach's
+   */
+  constructor(plan, events, choice, phone) {
     this.plan = plan;
     this.choice = choice;
+    this.phone = phone;
+    this.events = events;
     this.session = foldSession(plan.blocks, events);
     this.block = this.shownBlock();
     this.lanes = [...new Set((this.block?.games ?? []).map((game) => game.lane))];
@@ -137,6 +149,20 @@ export class Scene {
   /** Games of the block shown that are not over. */
   openGames() {
     return (this.block?.games ?? []).filter((game) => !this.isOver(game));
+  }
+
+  /** Whether those who play should hear now who stands where. */
+  isToBeGuided() {
+    const { guide, mode, ready, block } = this.choice;
+    const wanted = guide === '' ? !this.phone.coach : guide === 'on';
+    return wanted && mode !== 'lanes' && block === null && this.isOn() && this.game !== null
+      && this.view(this.game).status === 'NOT_BEGUN' && ready !== this.game.id;
+  }
+
+  /** What two phones do not say alike, that of the game shown first. */
+  dispute() {
+    const { disputes } = this.session;
+    return disputes.find(({ game }) => game === this.game?.id) ?? disputes[0] ?? null;
   }
 
   /** The next game on this lane, if the block has one. @returns {GamePlan|null} */

@@ -1,12 +1,14 @@
 // The on-court page: shows the scene, turns taps into events, hands them to the queue.
 
 import { actions, stamped } from './actions.js';
+import { keepPage, loadNewPage, rememberSession } from './app.js';
 import { el, fit } from './dom.js';
 import { phoneName } from './ids.js';
 import { arrive, swap } from './people.js';
 import { Scene } from './model.js';
 import { Sync } from './sync.js';
 import { Horn, keepAwake } from './horn.js';
+import { doubtNotice } from './views/doubt.js';
 import { bar, notices, said } from './views/frame.js';
 import { lanes } from './views/lanes.js';
 import { ending, timed, yardstick } from './views/other.js';
@@ -14,15 +16,18 @@ import { scoring } from './views/scoring.js';
 import { openSheet } from './views/sheets.js';
 import { saveFile } from './save.js';
 
-const session = document.body.dataset.session ?? '';
-const coach = document.body.dataset.visitor === 'coach';
+const session = decodeURIComponent(location.pathname.split('/')[2] ?? '');
 const root = /** @type {HTMLElement} */ (document.getElementById('court'));
 const sheets = /** @type {HTMLElement} */ (document.getElementById('sheets'));
 const by = phoneName();
 const horn = new Horn();
 const KEPT = `rallywright-view ${session}`;
 const NEW = { mode: 'result', block: null, lane: null, game: null, player: null, timeCalled: false,
-  picked: [null, null], sheet: null, said: '', problem: '', hand: 'right', stays: false };
+  picked: [null, null], sheet: null, said: '', problem: '', hand: 'right', size: 'usual',
+  light: 'auto', sound: 'on', buzz: 'on', guide: '', ask: 'off', ready: '', stays: false };
+/** What stays chosen after a reload. */
+const LASTING = /** @type {const} */ (['mode', 'lane', 'game', 'player', 'hand', 'size', 'light',
+  'sound', 'buzz', 'guide', 'ask', 'ready', 'stays']);
 
 /** @type {import('./model.js').Choice} */
 let choice = /** @type {any} */ ({ ...NEW, ...kept() });
@@ -40,21 +45,24 @@ function kept() {
 
 function keep() {
   try {
-    const { mode, lane, game, player, hand, stays } = choice;
-    localStorage.setItem(KEPT, JSON.stringify({ mode, lane, game, player, hand, stays }));
+    localStorage.setItem(KEPT,
+      JSON.stringify(Object.fromEntries(LASTING.map((name) => [name, choice[name]]))));
   } catch {
     // A browser that keeps nothing: the lane has to be chosen again after a reload.
   }
 }
 
-const sync = new Sync(session, show);
+const sync = new Sync(session, { by, build: document.body.dataset.build ?? '' }, show);
 
 /** @returns {Scene|null} null until the plan is here */
 function scene() {
-  const { plan } = sync;
-  return plan
-    ? new Scene(/** @type {import('./model.js').SessionPlan} */ (plan), sync.events(), choice)
-    : null;
+  return sync.plan ? sceneOf(choice) : null;
+}
+
+/** @param {import('./model.js').Choice} chosen */
+function sceneOf(chosen) {
+  return new Scene(/** @type {import('./model.js').SessionPlan} */ (sync.plan), sync.events(),
+    chosen, { by, coach: sync.visitor === 'coach' });
 }
 
 /** @param {Scene} now */
@@ -67,7 +75,7 @@ function body(now) {
     return yardstick(now, block);
   }
   if (!game) {
-    return timed(now, block, Date.now());
+    return timed(now, block, sync.now());
   }
   return choice.mode === 'lanes' ? lanes(now) : scoring(now, game);
 }
@@ -80,12 +88,14 @@ function show() {
   }
   stay(now);
   document.body.dataset.hand = choice.hand;
+  document.documentElement.dataset.size = choice.size;
+  document.documentElement.dataset.light = choice.light;
   document.body.dataset.view = now.block ? now.game ? choice.mode : now.block.kind : 'END';
-  fit(root, [el('h1.unseen', {}, 'On court'), bar(now, sync.way()),
-    ...notices(now, sync.way(), coach), ...body(now), said(now)]
+  fit(root, [el('h1.unseen', {}, 'On court'), bar(now, sync.way(), sync.now()),
+    ...notices(now, sync.way()), doubtNotice(now), ...body(now), said(now)]
     .filter((node) => node instanceof Node));
   showSheet(now);
-  horn.listen(now);
+  horn.listen(now, sync.now());
 }
 
 /** A game under a finger stays, whatever begins elsewhere; otherwise the phone follows. */
@@ -93,11 +103,11 @@ function show() {
 function stay(now) {
   const on = now.session.current;
   if (wasOn !== undefined && wasOn !== on && choice.block === null && wasOn !== null) {
-    const before = new Scene(now.plan, sync.events(), { ...choice, block: wasOn });
+    const before = sceneOf({ ...choice, block: wasOn });
     if (before.game && before.view(before.game).status === 'RUNNING' && on !== null) {
       choice = { ...choice, block: wasOn, said: `${now.blockTitle(on)} has started.` };
       now.choice = choice;
-      Object.assign(now, new Scene(now.plan, sync.events(), choice));
+      Object.assign(now, sceneOf(choice));
     }
   }
   wasOn = on;
@@ -105,14 +115,17 @@ function stay(now) {
 
 /** @param {Scene} now */
 function showSheet(now) {
-  const wanted = openSheet(now, coach, sync.way());
+  const wanted = openSheet(now, sync.way());
   fit(sheets, wanted ? [wanted] : []);
   const dialog = sheets.querySelector('dialog');
   if (dialog && !dialog.open) {
     dialog.showModal();
     dialog.addEventListener('close', () => {
-      if (choice.sheet) {
-        choice = { ...choice, sheet: null, timeCalled: false };
+      const closed = scene();
+      if (choice.sheet || closed?.isToBeGuided()) {
+        choice = { ...choice, sheet: null, timeCalled: false,
+          ready: choice.sheet ? choice.ready : closed?.game?.id ?? '' };
+        keep();
         show();
       }
     });
@@ -127,30 +140,54 @@ function tapped(event) {
     return;
   }
   horn.wake();
-  if (button.dataset.act === 'forget-refusals') {
-    sync.forgetRefusals();
+  const other = others[button.dataset.act ?? ''];
+  if (other) {
+    other(button.dataset);
     return;
   }
-  if (button.dataset.act === 'arrive' || button.dataset.act === 'swap') {
-    changePeople(button.dataset);
-    return;
-  }
-  if (button.dataset.act === 'save-file') {
-    saveFile(sync.waiting(), by);
-    return;
-  }
-  const at = Date.now();
+  const at = sync.now();
   const outcome = actions[button.dataset.act ?? '']?.(now, button.dataset, at) ?? {};
   choice = { ...choice, problem: '', ...outcome.choice };
   keep();
   if (outcome.events && outcome.events.length > 0) {
-    navigator.vibrate?.(15);
+    confirm(outcome.events);
     const events = stamped(outcome.events, session, by, at);
     const starts = events.find((each) => each.type === 'block-started');
     wasOn = starts ? starts.block : wasOn;
-    sync.add(events);
+    take(events);
   } else {
     show();
+  }
+}
+
+/** The page is marked as long as new entries are on their way into the phone's store. */
+/** @param {import('./fold.js').CourtEvent[]} events */
+async function take(events) {
+  document.body.dataset.keeping = 'yes';
+  await sync.add(events);
+  delete document.body.dataset.keeping;
+}
+
+/** What a tap does that makes no event. @type {Record<string, (data: DOMStringMap) => void>} */
+const others = {
+  'forget-refusals': () => sync.forgetNews(),
+  arrive: (data) => changePeople(data),
+  swap: (data) => changePeople(data),
+  'save-file': () => saveFile(sync.waiting(), by),
+  'save-refused': () => saveFile(sync.refused.map(({ event }) => event), by),
+  'load-page': () => loadNewPage(),
+};
+
+/** The finger and the ear hear that an entry was taken. */
+/** @param {Partial<import('./fold.js').CourtEvent>[]} made */
+function confirm(made) {
+  const last = made[made.length - 1];
+  const what = last.type === 'undone' ? 'undo' : last.winner ?? 'other';
+  if (choice.buzz === 'on') {
+    navigator.vibrate?.(what === 'undo' ? [15, 60, 15] : 15);
+  }
+  if (choice.sound === 'on') {
+    horn.tick(what);
   }
 }
 
@@ -177,4 +214,6 @@ document.addEventListener('keydown', (event) => {
 setInterval(() => document.visibilityState === 'visible' && show(), 1000);
 document.addEventListener('visibilitychange', show);
 keepAwake();
+keepPage();
+rememberSession(session);
 sync.start();

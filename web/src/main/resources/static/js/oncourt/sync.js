@@ -1,32 +1,47 @@
 // Between the phone and the server: events go out in order until each is answered for, what others
 // did comes in. Repeating a message does no harm, so every doubt ends in sending again.
 
+import { forgetKey, openWithKey } from './key.js';
 import { queueOf } from './queue.js';
-import { openWithKey } from './key.js';
 
 /** @typedef {import('./fold.js').CourtEvent} CourtEvent */
+/** @typedef {import('./queue.js').Refused} Refused */
 
+/** The form in which this page talks; a server with a smaller number does not understand it. */
+const FORM = 2;
 const FIRST_PAUSE_MS = 1000;
-const LONGEST_PAUSE_MS = 30000;
-const LOOK_EVERY_MS = 8000;
+const LONGEST_PAUSE_MS = 60000;
+const LOOK_EVERY_MS = 4000;
+const PATIENCE_MS = 10000;
 const MOST_AT_ONCE = 100;
+/** How long a phone keeps what it knows of a session: two weeks. */
+const KEPT_MS = 14 * 24 * 3600 * 1000;
+/** A store that takes longer to keep a tap must not make the page look dead. */
+const STORE_PATIENCE_MS = 300;
+/** Below this the way of a message explains the difference of two clocks. */
+const SAME_CLOCK_MS = 2000;
 
 /**
  * What the page shows of the way home.
  * @typedef {object} Way
  * @property {number} unsent how many events are not home yet
- * @property {'home'|'sending'|'waiting'|'closed'} state closed: the server does not let us in
- * @property {string[]} refused the sentences of events that were refused
+ * @property {'home'|'sending'|'waiting'|'closed'|'older'} state closed: the server does not let us
+ *   in; older: it does not understand this page
+ * @property {string[]} news the sentences of events that were refused and not read yet
+ * @property {Refused[]} refused all that the server did not take
  * @property {boolean} lasting whether a reload keeps unsent events
+ * @property {boolean} outdated whether the server has a newer page
  */
 
 export class Sync {
   /**
    * @param {string} session
+   * @param {{by: string, build: string}} phone its name and the mark of its page
    * @param {() => void} changed called whenever something to be shown has changed
    */
-  constructor(session, changed) {
+  constructor(session, phone, changed) {
     this.session = session;
+    this.phone = phone;
     this.changed = changed;
     /** @type {CourtEvent[]} the server's events in its order */
     this.home = [];
@@ -37,18 +52,24 @@ export class Sync {
     /** @type {Record<string, any>|null} */
     this.plan = null;
     this.planMark = '';
-    /** @type {string[]} */
+    this.visitor = 'phone';
+    this.ahead = 0;
+    /** @type {Refused[]} */
     this.refused = [];
+    /** @type {string[]} */
+    this.news = [];
     this.closed = false;
+    this.older = false;
+    this.met = false;
+    this.outdated = false;
     this.reached = true;
-    this.sending = false;
-    this.looking = false;
+    this.busy = false;
     this.pause = FIRST_PAUSE_MS;
     /** @type {ReturnType<typeof setTimeout>|undefined} */
     this.timer = undefined;
   }
 
-  /** Starts: takes up what an earlier page left unsent, then looks what the server has. */
+  /** Starts with what this phone kept, then goes on with the server for as long as it is open. */
   async start() {
     this.queue = await queueOf(this.session);
     navigator.storage?.persist?.().catch(() => {
@@ -56,12 +77,32 @@ export class Sync {
     });
     this.own = await this.queue.all();
     this.own.forEach((event) => this.unsent.add(event.id));
-    await this.look();
-    this.send();
-    setInterval(() => document.visibilityState === 'visible' && this.wake(), LOOK_EVERY_MS);
+    this.refused = await this.queue.refused();
+    const known = await this.queue.known();
+    if (known) {
+      Object.assign(this, { plan: known.plan, planMark: known.planMark, home: known.home,
+        visitor: known.visitor, ahead: known.ahead });
+      this.changed();
+    }
     document.addEventListener('visibilitychange', () => this.wake());
     addEventListener('online', () => this.wake());
     addEventListener('pageshow', () => this.wake());
+    this.tidy();
+    await this.round();
+  }
+
+  /** People's names do not stay on a phone for longer than they are of use there. */
+  async tidy() {
+    try {
+      (await this.queue?.forget(Date.now() - KEPT_MS))?.forEach(forgetKey);
+    } catch {
+      // A store that cannot be read now is tidied at the next opening.
+    }
+  }
+
+  /** The time on the server's clock, on which all phones agree whatever their own clocks say. */
+  now() {
+    return Date.now() + this.ahead;
   }
 
   /** Everything that happened, the server's list first, then what it does not show yet. */
@@ -79,63 +120,92 @@ export class Sync {
     const waiting = this.unsent.size > 0;
     return {
       unsent: this.unsent.size,
-      state: this.closed ? 'closed' : this.reached && !waiting ? 'home' : this.reached
-        ? 'sending' : 'waiting',
+      state: this.closed ? 'closed' : this.older ? 'older' : !this.reached ? 'waiting'
+        : waiting ? 'sending' : 'home',
+      news: this.news,
       refused: this.refused,
       lasting: this.queue?.lasting ?? false,
+      outdated: this.outdated,
     };
   }
 
   /**
-   * Takes new events: kept first, then counted, then sent.
-   * @param {CourtEvent[]} events
+   * Takes new events: counted on, kept, shown, then sent.
+   * @param {CourtEvent[]} made
    */
-  async add(events) {
+  async add(made) {
+    let n = this.counted();
+    const seen = this.home.length;
+    const events = made.map((event) => ({ ...event, n: ++n, seen }));
     this.own.push(...events);
     events.forEach((event) => this.unsent.add(event.id));
-    const kept = this.queue?.add(events);
-    this.changed();
     try {
-      await kept;
+      // What is shown is kept: a page that ends in the middle of a tap has shown nothing yet.
+      await Promise.race([this.queue?.add(events), rest(STORE_PATIENCE_MS)]);
     } catch {
-      this.refused.push(
+      this.news.push(
         'This browser could not keep the last score in its store. Leave this page open until it is'
           + ' sent.');
     }
-    this.send();
+    this.changed();
+    if (this.reached) {
+      this.wake();
+    }
   }
 
-  /** Looks and sends at once, whatever pause was running. */
+  /** How far this phone has counted its own events. */
+  counted() {
+    return [...this.events(), ...this.refused.map(({ event }) => event)]
+      .filter((event) => event.by === this.phone.by)
+      .reduce((most, event) => Math.max(most, event.n ?? 0), 0);
+  }
+
+  /** Goes on at once, whatever pause was running. */
   wake() {
     this.pause = FIRST_PAUSE_MS;
-    this.look();
-    this.send();
+    this.round();
   }
 
-  /** Sends what waits; after a failure again, with growing pauses. */
-  async send() {
-    if (this.sending || this.unsent.size === 0) {
+  /**
+   * Sends what waits and looks what others did; then again after a while, after a failure with
+   * growing pauses.
+   */
+  async round() {
+    if (this.busy) {
       return;
     }
     clearTimeout(this.timer);
-    this.sending = true;
-    let again = false;
-    try {
-      while (this.unsent.size > 0 && (await this.sendSome())) {
-        this.pause = FIRST_PAUSE_MS;
-      }
-      again = this.unsent.size > 0;
-    } catch {
-      this.reached = false;
-      again = true;
+    if (document.visibilityState === 'hidden' && this.unsent.size === 0) {
+      // Nobody looks and nothing waits: coming back into sight goes on at once.
+      this.timer = setTimeout(() => this.round(), LOOK_EVERY_MS);
+      return;
     }
-    this.sending = false;
+    this.busy = true;
+    // Nothing goes out before the server has said in which form it talks.
+    const met = this.met || (await this.tried(() => this.look()));
+    const sent = met && (await this.tried(async () => {
+      while (this.unsent.size > 0 && !this.older && (await this.sendSome()));
+    }));
+    const looked = met && (await this.tried(() => this.look()));
+    this.reached = looked;
+    this.busy = false;
     this.changed();
-    if (again) {
-      this.timer = setTimeout(() => this.send(), this.pause * (0.75 + Math.random() / 2));
-      this.pause = Math.min(LONGEST_PAUSE_MS, this.pause * 2);
+    if (sent && looked && !this.closed) {
+      this.pause = FIRST_PAUSE_MS;
+      this.timer = setTimeout(() => this.round(), LOOK_EVERY_MS);
     } else {
-      this.look();
+      this.timer = setTimeout(() => this.round(), this.pause * (0.75 + Math.random() / 2));
+      this.pause = Math.min(LONGEST_PAUSE_MS, this.pause * 2);
+    }
+  }
+
+  /** Whether a step came to its end. @param {() => Promise<void>} step */
+  async tried(step) {
+    try {
+      await step();
+      return true;
+    } catch {
+      return false;
     }
   }
 
@@ -148,51 +218,73 @@ export class Sync {
     }
     /** @type {{answers: {id: string, outcome: string, reason?: string}[]}} */
     const { answers } = await response.json();
-    for (const { id, outcome, reason } of answers) {
-      this.unsent.delete(id);
-      if (outcome === 'refused') {
-        this.own = this.own.filter((event) => event.id !== id);
-        this.refused.push(reason ?? 'The server refused a score without a reason.');
-      }
-    }
+    await this.setAside(answers.filter(({ outcome }) => outcome === 'refused'));
+    answers.forEach(({ id }) => this.unsent.delete(id));
     await this.queue?.drop(answers.map((answer) => answer.id));
     this.reached = true;
     this.changed();
-    return answers.length > 0;
+    return answers.some(({ id }) => some.some((event) => event.id === id));
+  }
+
+  /** What the server did not take counts no more, but is kept. */
+  /** @param {{id: string, reason?: string}[]} answers */
+  async setAside(answers) {
+    const refused = answers.flatMap(({ id, reason }) =>
+      this.own.filter((event) => event.id === id).map((event) => ({
+        event,
+        reason: reason ?? 'The server refused a score without a reason.',
+      })));
+    if (refused.length > 0) {
+      await this.queue?.refuse(refused);
+      this.refused.push(...refused);
+      this.news.push(...refused.map(({ reason }) => reason));
+      this.own = this.own.filter((event) => !refused.some((each) => each.event === event));
+    }
   }
 
   /** Asks what happened elsewhere. */
   async look() {
-    if (this.looking) {
-      return;
+    const query = `state?since=${this.home.length}&plan=${encodeURIComponent(this.planMark)}`;
+    const asked = Date.now();
+    const response = await this.ask(query, { method: 'GET' });
+    if (response) {
+      const state = await response.json();
+      this.compareClocks(state.now, asked);
+      await this.takeIn(state);
     }
-    this.looking = true;
-    try {
-      const query = `state?since=${this.home.length}&plan=${encodeURIComponent(this.planMark)}`;
-      const response = await this.ask(query, { method: 'GET' });
-      if (response) {
-        this.takeIn(await response.json());
-      }
-    } catch {
-      this.reached = false;
+  }
+
+  /** @param {number|undefined} now the server's clock @param {number} asked the phone's, before */
+  compareClocks(now, asked) {
+    const ahead = (now ?? asked) - (asked + Date.now()) / 2;
+    if (Math.abs(ahead - this.ahead) > SAME_CLOCK_MS) {
+      this.ahead = Math.round(ahead);
     }
-    this.looking = false;
-    this.changed();
   }
 
   /** @param {Record<string, any>} state */
-  takeIn(state) {
+  async takeIn(state) {
     this.reached = true;
+    this.met = true;
+    this.older = (state.form ?? 1) < FORM;
+    this.outdated = state.build !== undefined && state.build !== this.phone.build;
+    const before = this.home.length;
     this.home = [...this.home.slice(0, state.from), ...state.events];
+    this.visitor = state.visitor ?? this.visitor;
     if (state.plan) {
       this.plan = state.plan;
       this.planMark = state.planMark;
     }
     const there = new Set(this.home.map((event) => event.id));
-    const back = this.own.filter((event) => there.has(event.id) && this.unsent.has(event.id));
-    back.forEach((event) => this.unsent.delete(event.id));
-    this.queue?.drop(back.map((event) => event.id));
+    const back = this.own.filter((event) => there.has(event.id)).map((event) => event.id);
+    const late = back.filter((id) => this.unsent.delete(id));
     this.own = this.own.filter((event) => !there.has(event.id));
+    this.changed();
+    if (this.plan && (state.plan || state.events.length > 0 || before !== this.home.length)) {
+      await this.queue?.know({ plan: this.plan, planMark: this.planMark, home: this.home,
+        visitor: this.visitor, ahead: this.ahead });
+    }
+    await this.queue?.drop(late);
   }
 
   /**
@@ -202,6 +294,9 @@ export class Sync {
    */
   async ask(what, how) {
     const response = await this.reach(what, how);
+    if (response?.status === 409) {
+      this.older = true;
+    }
     if (response && !response.ok) {
       throw new Error(`answered ${response.status}`);
     }
@@ -230,17 +325,20 @@ export class Sync {
   }
 
   /**
-   * One message and its answer, whatever it says; null where the phone is not let in.
+   * One message and its answer, whatever it says; null where the phone is not let in. A network
+   * that takes the message and never answers counts as none.
    * @param {string} what @param {RequestInit} how @returns {Promise<Response|null>}
    */
   async reach(what, how) {
     const send = () =>
       fetch(`/court/${encodeURIComponent(this.session)}/${what}`, {
         ...how,
-        headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
+        headers: { 'Content-Type': 'application/json', Accept: 'application/json',
+          'Rallywright-Form': String(FORM) },
         credentials: 'same-origin',
         cache: 'no-store',
         redirect: 'manual',
+        signal: AbortSignal.timeout(PATIENCE_MS),
       });
     let response = await send();
     if (isShut(response) && (await openWithKey(this.session))) {
@@ -251,8 +349,8 @@ export class Sync {
   }
 
   /** The person has read why something was refused. */
-  forgetRefusals() {
-    this.refused = [];
+  forgetNews() {
+    this.news = [];
     this.changed();
   }
 }
@@ -260,4 +358,11 @@ export class Sync {
 /** Whether the server did not let the message in. @param {Response} response */
 function isShut(response) {
   return response.type === 'opaqueredirect' || response.status === 401 || response.status === 403;
+}
+
+/** @param {number} millis @returns {Promise<void>} */
+function rest(millis) {
+  return new Promise((resolve) => {
+    setTimeout(resolve, millis);
+  });
 }

@@ -40,6 +40,15 @@ final class CourtClient {
             .POST(HttpRequest.BodyPublishers.ofString(body)));
   }
 
+  /** Posts JSON and names the form in which the page talks. */
+  HttpResponse<String> postJson(String path, String body, String form) {
+    return send(
+        HttpRequest.newBuilder(URI.create(address + path))
+            .header("Content-Type", "application/json")
+            .header("Rallywright-Form", form)
+            .POST(HttpRequest.BodyPublishers.ofString(body)));
+  }
+
   /** Posts a form with the token of the page it stands on. */
   HttpResponse<String> postForm(String page, String path, Map<String, String> fields) {
     Matcher token = TOKEN.matcher(get(page).body());

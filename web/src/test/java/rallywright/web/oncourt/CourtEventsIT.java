@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -131,6 +132,61 @@ class CourtEventsIT {
         HERE, "[" + event(id(), HERE, "\"type\":\"undone\",\"undone\":\"" + given + "\"") + "]");
     assertThat(game("b5-t2-l2").get("a").intValue()).isEqualTo(1);
     assertThat(game("b5-t2-l2").get("call").stringValue()).isEqualTo("1-0");
+  }
+
+  @Test
+  void undo_thatOvertakesWhatItTakesBack_countsOnceBothAreThere() {
+    String given = id();
+    String undo = event(id(), HERE, "\"type\":\"undone\",\"undone\":\"" + given + "\"");
+    assertThat(outcome(undo)).isEqualTo("stored");
+    assertThat(outcome(rally(given, "b2-t1-l2", "A"))).isEqualTo("stored");
+    assertThat(game("b2-t1-l2").get("a").intValue()).isZero();
+  }
+
+  @Test
+  void messagesOfOnePhone_inAnyOrder_countAsThePhoneCounted() {
+    String first = rally(id(), "b5-t1-l1", "A");
+    String second = rally(id(), "b5-t1-l1", "B");
+    String third = rally(id(), "b5-t1-l1", "A");
+    for (String late : new String[] {counted(third, 3), counted(first, 1), counted(second, 2)}) {
+      assertThat(outcome(late)).isEqualTo("stored");
+    }
+    // A serves and scores, B wins the serve back, A wins it: 1-0 and A serves.
+    assertThat(game("b5-t1-l1").get("call").stringValue()).isEqualTo("1-0");
+    assertThat(game("b5-t1-l1").get("server").stringValue()).isEqualTo("A");
+  }
+
+  private static String counted(String event, int number) {
+    return event.replace("\"by\":\"t\"", "\"by\":\"counting\",\"n\":" + number);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2, 200, answers", "1, 200, answers", "99, 409, is newer", "x, 409, whole number"})
+  void page_thatTalksInAnotherForm_isToldSoAndNothingIsStored(
+      String form, int status, String says) {
+    int before = stored(HERE);
+    HttpResponse<String> answer = phone.postJson("/court/" + HERE + "/events", "[]", form);
+    assertThat(answer.statusCode()).isEqualTo(status);
+    assertThat(answer.body()).contains(says);
+    assertThat(stored(HERE)).isEqualTo(before);
+  }
+
+  @Test
+  void keeperOfThePage_namesFilesThatAreThere_andHoldsNothingOfTheClub() {
+    CourtClient stranger = server.stranger();
+    HttpResponse<String> worker = stranger.get("/court/worker.js");
+    assertThat(worker.headers().firstValue("Service-Worker-Allowed")).contains("/court");
+    var files =
+        Pattern.compile("'(/[^']+)'")
+            .matcher(worker.body().lines().skip(1).findFirst().orElseThrow());
+    int found = 0;
+    while (files.find()) {
+      HttpResponse<String> file = stranger.get(files.group(1));
+      assertThat(file.statusCode()).as(files.group(1)).isEqualTo(200);
+      assertThat(file.body()).doesNotContain("Ilse", HERE);
+      found++;
+    }
+    assertThat(found).isGreaterThan(30);
   }
 
   @Test

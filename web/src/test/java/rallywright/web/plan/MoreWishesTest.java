@@ -23,7 +23,10 @@ class MoreWishesTest {
           Requests.Spare.THREE_ON_A_LANE,
           Requests.Ends.LAST_LANE,
           OptionalInt.of(25),
-          Optional.of(new PlayerId("coach-1")));
+          Optional.of(new PlayerId("coach-1")),
+          List.of(WishChoices.equipment().keySet().iterator().next()),
+          List.of(new PlayerId("ann"), new PlayerId("ben")),
+          List.of(new PlayerId("coach-2")));
 
   @Test
   void wishes_keptAsText_comeBackTheSame() {
@@ -37,7 +40,17 @@ class MoreWishesTest {
     assertThat(requests.slots()).hasSize(1);
     assertThat(requests.forbidden()).containsExactly(new DrillKey("drive-into-hands"));
     assertThat(requests.rests().orElseThrow().everyMinutes()).isEqualTo(25);
+    assertThat(requests.equipment().orElseThrow())
+        .hasSize(WishChoices.equipment().size() - 1)
+        .doesNotContainAnyElementsOf(ALL.missing());
     assertThat(MoreWishes.NONE.requests()).isEqualTo(Requests.NONE);
+  }
+
+  @Test
+  void weights_countTwiceOnceOrNotAtAll() {
+    assertThat(ALL.weight(new PlayerId("ann"))).isEqualTo(2);
+    assertThat(ALL.weight(new PlayerId("carl"))).isEqualTo(1);
+    assertThat(ALL.weight(new PlayerId("coach-2"))).isZero();
   }
 
   @Test

@@ -6,8 +6,8 @@ import { names, undoable, written } from '../model.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
 
-/** @param {Scene} scene @param {import('../sync.js').Way} way */
-export function bar(scene, way) {
+/** @param {Scene} scene @param {import('../sync.js').Way} way @param {number} now */
+export function bar(scene, way, now) {
   const { blocks } = scene.plan;
   const number = scene.block ? blocks.indexOf(scene.block) + 1 : null;
   return el('header.bar', {},
@@ -15,55 +15,78 @@ export function bar(scene, way) {
       el('span.bar-count', {}, number ? `${number} of ${blocks.length}` : 'End'),
       ' ', el('span.bar-title', {}, scene.block?.title ?? scene.plan.name)),
     document.body.dataset.demo === 'yes' ? el('span.bar-way', { 'data-key': 'demo' }, 'demo') : null,
-    hornIn(scene),
+    hornIn(scene, now),
     wayHome(way),
     el('button.bar-more', { 'data-act': 'sheet', 'data-sheet': 'more' }, 'More'));
 }
 
-/** The time left in games that end by the horn. @param {Scene} scene */
-function hornIn(scene) {
+/** The time left in games that end by the horn. @param {Scene} scene @param {number} now */
+function hornIn(scene, now) {
   const { block } = scene;
   return block && block.end === 'BY_CLOCK' && block.games.length > 0 && scene.isOn()
     ? el('span.bar-way', { role: 'timer', 'data-key': 'horn' },
-      clock(scene, block, Date.now()).text)
+      clock(scene, block, now).text)
     : null;
 }
 
 /** A quiet sign of what is not home yet. @param {import('../sync.js').Way} way */
 function wayHome(way) {
-  const words = way.unsent > 0 ? `${way.unsent} unsent` : '';
+  const words = way.unsent > 0 ? `${way.unsent} unsent` : way.state === 'waiting' ? 'offline' : '';
   return el('span.bar-way', { role: 'status', 'data-unsent': way.unsent }, words);
 }
 
 /** Without TLS a browser opens no page that the server does not answer: this one has to stay. */
 export const KEEP_OPEN = 'Keep this page open: scores are kept in it.';
+/** Only pages over TLS may keep the screen on. */
+export const SCREEN_OFF = 'The screen may go off by itself: in the settings of the phone, choose the '
+  + 'longest time before it does.';
 
 /** The way out for scores of a phone that reaches the server no more. */
 export function saveButton() {
   return el('button.button', { 'data-act': 'save-file' }, 'Save unsent scores as a file');
 }
 
-/** Things that need a word: the page must stay, the phone is not let in, refused scores. */
-/** @param {Scene} scene @param {import('../sync.js').Way} way @param {boolean} coach */
-export function notices(scene, way, coach) {
-  const found = [];
-  if (!globalThis.isSecureContext && !scene.choice.stays) {
-    found.push(el('div.notice', { role: 'status', 'data-key': 'keep-open' },
+/** Things that need a word. @param {Scene} scene @param {import('../sync.js').Way} way */
+export function notices(scene, way) {
+  return [stay(scene), shut(scene, way), version(way), refused(way)]
+    .filter((node) => node !== null);
+}
+
+/** @param {Scene} scene */
+function stay(scene) {
+  return globalThis.isSecureContext || scene.choice.stays ? null
+    : el('div.notice', { role: 'status', 'data-key': 'keep-open' },
       el('p', {}, KEEP_OPEN),
-      el('button.button', { 'data-act': 'stays' }, 'Understood')));
+      el('button.button', { 'data-act': 'stays' }, 'Understood'));
+}
+
+/** @param {Scene} scene @param {import('../sync.js').Way} way */
+function shut(scene, way) {
+  return way.state !== 'closed' ? null : el('div.notice', { role: 'alert', 'data-key': 'shut' },
+    el('p', {}, 'This phone is not let in any more. Scores stay here until it is. '
+      + (scene.phone.coach ? 'Sign in again in another tab.'
+        : 'Scan the code of the session again.')),
+    way.unsent > 0 ? saveButton() : null);
+}
+
+/** The page and the program are not of one age. @param {import('../sync.js').Way} way */
+function version(way) {
+  if (way.state === 'older') {
+    return el('div.notice', { role: 'alert', 'data-key': 'older' },
+      el('p', {}, 'The program on the laptop is older than this page and does not understand it. '
+        + 'Scores stay on this phone. Tell the coach.'),
+      way.unsent > 0 ? saveButton() : null);
   }
-  if (way.state === 'closed') {
-    found.push(el('div.notice', { role: 'alert' },
-      el('p', {}, 'This phone is not let in any more. Scores stay here until it is. '
-        + (coach ? 'Sign in again in another tab.' : 'Scan the code of the session again.')),
-      way.unsent > 0 ? saveButton() : null));
-  }
-  if (way.refused.length > 0) {
-    found.push(el('div.notice', { role: 'alert' },
-      el('p', {}, way.refused[way.refused.length - 1]),
-      el('button.button', { 'data-act': 'forget-refusals' }, 'Understood')));
-  }
-  return found;
+  return !way.outdated ? null : el('div.notice', { role: 'status', 'data-key': 'newer' },
+    el('p', {}, 'The laptop has a newer page. Scores stay here while it loads.'),
+    el('button.button', { 'data-act': 'load-page' }, 'Load it'));
+}
+
+/** @param {import('../sync.js').Way} way */
+function refused(way) {
+  return way.news.length === 0 ? null : el('div.notice', { role: 'alert', 'data-key': 'refused' },
+    el('p', {}, way.news[way.news.length - 1]),
+    el('button.button', { 'data-act': 'forget-refusals' }, 'Understood'));
 }
 
 /** Undo, always in the same place, saying what it takes back. @param {Scene} scene */
@@ -77,7 +100,7 @@ export function undoButton(scene) {
 export function onward(scene) {
   const following = scene.nextOnLane();
   if (scene.game && scene.isOver(scene.game) && following) {
-    return leading('next-game', 'Next game', `${names(following, 'A')} – ${names(following, 'B')}`);
+    return leading('next-game', 'Next game', `${who(following, 'A')} – ${who(following, 'B')}`);
   }
   const block = scene.next();
   if (!scene.isOn()) {
@@ -85,6 +108,13 @@ export function onward(scene) {
   }
   const done = scene.openGames().length === 0;
   return leading(block ? 'next-block' : 'to-end', 'Next', block?.title ?? 'Effort and end', done);
+}
+
+/** Who plays a side and in which role. @param {import('../model.js').GamePlan} game
+ * @param {import('../score.js').Side} side */
+function who(game, side) {
+  const { role } = side === 'A' ? game.a : game.b;
+  return role === 'even' ? names(game, side) : `${names(game, side)} ${role}`;
 }
 
 /** @param {string} act @param {string} word @param {string} what @param {boolean} [now] */

@@ -37,7 +37,7 @@ function place(scene, game) {
 }
 
 /** @param {string} words */
-function capital(words) {
+export function capital(words) {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
@@ -110,7 +110,7 @@ function endingRow(scene, game) {
     chip('ending-ERROR', 'Error', note.manner === 'ERROR'),
     chip('ending-BEATEN', 'Beaten', note.manner === 'BEATEN'),
     game.roundThePost ? chip('bonus', 'Round post', last?.bonus === 'ROUND_THE_POST') : null,
-    chip('open-ending', 'Stroke', Boolean(note.stroke || note.stage)));
+    chip('open-ending', 'Where', Boolean(note.stroke || note.stage)));
 }
 
 /** @param {GamePlan} game @param {import('../fold.js').GameView} view */

@@ -2,46 +2,38 @@
 
 import { drawing, el } from '../dom.js';
 import { names } from '../model.js';
+import { doubt, entries } from './doubt.js';
+import { endings } from './ending.js';
+import { sheet, standing } from './frame.js';
+import { guide } from './guide.js';
+import { more, wrong } from './more.js';
 import { headStart, resultGrid } from './scoring.js';
-import { KEEP_OPEN, saveButton, sheet, standing } from './frame.js';
-import { cautions } from './other.js';
-import { categoryOf, heatIndex } from '../heat.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
 
-const STAGES = [['SERVE', 'Serve'], ['RETURN', 'Return'], ['THIRD_SHOT', 'Third shot'],
-  ['TRANSITION', 'On the way in'], ['NET_EXCHANGE', 'At the line']];
-const STROKES = [['DINK', 'Dink'], ['DROP', 'Drop'], ['RESET', 'Reset'], ['DRIVE', 'Drive'],
-  ['ATTACK', 'Attack'], ['COUNTER', 'Counter'], ['PRESSING_VOLLEY', 'Press. volley'],
-  ['LOB', 'Lob'], ['OVERHEAD', 'Overhead'], ['SERVE', 'Serve'], ['RETURN', 'Return']];
+/** @type {Record<string, (scene: Scene, way: import('../sync.js').Way) => HTMLElement|null>} */
+const SHEETS = {
+  blocks,
+  place: places,
+  drill,
+  more,
+  result: (scene) => result(scene, scene.choice.sheet?.id ?? ''),
+  ending: endings,
+  doubt,
+  entries,
+  'others-play': othersPlay,
+  seats,
+  counted,
+  total,
+};
 
-/** The sheet that is open, or null. */
-/** @param {Scene} scene @param {boolean} coach @param {import('../sync.js').Way} way */
-export function openSheet(scene, coach, way) {
-  switch (scene.choice.sheet?.kind) {
-    case 'blocks':
-      return blocks(scene);
-    case 'place':
-      return places(scene);
-    case 'drill':
-      return drill(scene);
-    case 'more':
-      return more(scene, coach, way);
-    case 'result':
-      return result(scene, scene.choice.sheet.id ?? '');
-    case 'ending':
-      return endings(scene);
-    case 'others-play':
-      return othersPlay(scene);
-    case 'seats':
-      return seats(scene);
-    case 'counted':
-      return counted(scene);
-    case 'total':
-      return total(scene);
-    default:
-      return null;
+/** The sheet that is open, or null. @param {Scene} scene @param {import('../sync.js').Way} way */
+export function openSheet(scene, way) {
+  const { sheet: open } = scene.choice;
+  if (open) {
+    return SHEETS[open.kind]?.(scene, way) ?? null;
   }
+  return scene.isToBeGuided() ? guide(scene) : null;
 }
 
 /** @param {Scene} scene */
@@ -93,6 +85,9 @@ function drill(scene) {
     game && scene.view(game).status === 'NOT_BEGUN'
       ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'seats' }, 'Somebody else plays')
       : null,
+    game && scene.view(game).last
+      ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'entries' }, 'What was entered')
+      : null,
     block.cues.length > 0 ? el('ul', {}, block.cues.map((cue) => el('li', {}, cue))) : null]);
 }
 
@@ -107,40 +102,6 @@ function result(scene, id) {
     el('button.button', { 'data-act': 'toggle-time', 'aria-pressed': scene.choice.timeCalled },
       'Time called'),
     resultGrid(scene, game)]);
-}
-
-/** @param {Scene} scene */
-function endings(scene) {
-  const note = scene.game ? scene.view(scene.game).lastRally?.ending ?? {} : {};
-  const cells = (/** @type {string} */ part, /** @type {string[][]} */ offered,
-    /** @type {string|undefined} */ chosen) =>
-    el('div.cells.cells-words', {}, offered.map(([value, words]) => el('button.cell',
-      { 'data-act': 'note', 'data-part': part, 'data-value': value,
-        'aria-pressed': chosen === value }, words)));
-  return sheet('How it ended', [
-    el('p', {}, 'Its last stroke: the one missed after an error, the winning one if beaten.'),
-    cells('stroke', STROKES, note.stroke),
-    el('p', {}, 'In which stage of the point'),
-    cells('stage', STAGES, note.stage)]);
-}
-
-/** Who is there, and a name more. @param {Scene} scene */
-function people(scene) {
-  return el('section', { 'data-key': 'people' },
-    el('h3', {}, 'Who is there'),
-    el('p', {}, `${scene.plan.players.map((player) => player.name).join(', ')}.`),
-    el('label', { for: 'arrival' }, 'Somebody else turned up'),
-    el('div.add-name', {},
-      el('input', { id: 'arrival', name: 'arrival', maxlength: 80, autocomplete: 'off',
-        autocapitalize: 'words', enterkeyhint: 'done', placeholder: '' }),
-      el('button.button', { 'data-act': 'arrive' }, 'Add')),
-    wrong(scene));
-}
-
-/** @param {Scene} scene */
-function wrong(scene) {
-  return scene.choice.problem
-    ? el('p.field-error', { role: 'alert', 'data-key': 'wrong' }, scene.choice.problem) : null;
 }
 
 /** Somebody else in the place of one of those who are to play. @param {Scene} scene */
@@ -193,82 +154,4 @@ function total(scene) {
   return sheet(`Hits of ${balls}`, [el('p', {}, scene.playerName(player)),
     el('div.cells', {}, Array.from({ length: balls + 1 }, (_, hits) => el('button.cell',
       { 'data-act': 'count', 'data-player': player, 'data-hits': hits }, hits)))]);
-}
-
-/** @param {Scene} scene @param {boolean} coach @param {import('../sync.js').Way} way */
-function more(scene, coach, way) {
-  return sheet('More', [
-    way.unsent > 0 ? unsent(way.unsent) : null,
-    people(scene),
-    globalThis.isSecureContext ? null : el('p', {}, KEEP_OPEN),
-    scene.plan.indoors ? null : weather(scene),
-    el('h3', {}, 'Your hand'),
-    el('div.cells.cells-words', {}, [['right', 'Right'], ['left', 'Left']].map(([hand, words]) =>
-      el('button.cell', { 'data-act': 'hand', 'data-hand': hand,
-        'aria-pressed': scene.choice.hand === hand }, words))),
-    el('h3', {}, 'Take care'),
-    cautions(scene),
-    coach ? el('p', {}, el('a.button', { href: `/sessions/${document.body.dataset.session}` },
-      'Session page')) : null]);
-}
-
-/** @param {number} count */
-function unsent(count) {
-  return el('section', { 'data-key': 'unsent' },
-    el('h3', {}, 'Not sent yet'),
-    el('p', {}, `${count === 1 ? '1 entry waits' : `${count} entries wait`} in this phone for the `
-      + 'server. If it cannot be reached any more, save them and give the file to the coach.'),
-    saveButton());
-}
-
-/** @param {Scene} scene */
-function weather(scene) {
-  const noted = scene.session.conditions;
-  const fahrenheit = scene.plan.units === 'FEET';
-  const celsius = noted?.celsius ?? 20;
-  const degrees = fahrenheit ? Math.round(celsius * 1.8 + 32) : Math.round(celsius);
-  const cells = (/** @type {string} */ part, /** @type {string[][]} */ offered,
-    /** @type {string|undefined} */ chosen) =>
-    el('div.cells.cells-words', {}, offered.map(([value, words]) => el('button.cell',
-      { 'data-act': 'weather', 'data-part': part, 'data-value': value,
-        'aria-pressed': chosen === value }, words)));
-  return el('section', {},
-    el('h3', {}, 'Wind'),
-    cells('wind', [['CALM', 'Calm'], ['LIGHT', 'Moves soft balls'], ['STRONG', 'Changes shots']],
-      noted?.wind),
-    el('h3', {}, 'Sun'),
-    cells('sun', [['NONE', 'No trouble'], ['BLINDING', 'Blinds one side']], noted?.sun),
-    el('h3', {}, 'Temperature'),
-    el('div.stepper', {},
-      el('button.cell', { 'data-act': 'warmer', 'data-by': fahrenheit ? -2 : -1,
-        'aria-label': 'Colder' }, '−'),
-      el('output.stepper-value', {}, noted?.celsius === undefined ? '–'
-        : `${degrees} ${fahrenheit ? '°F' : '°C'}`),
-      el('button.cell', { 'data-act': 'warmer', 'data-by': fahrenheit ? 2 : 1,
-        'aria-label': 'Warmer' }, '+')),
-    el('h3', {}, 'Humidity'),
-    el('div.stepper', {},
-      el('button.cell', { 'data-act': 'damper', 'data-by': -5, 'aria-label': 'Drier' }, '−'),
-      el('output.stepper-value', {}, noted?.humidityPercent === undefined ? '–'
-        : `${Math.round(noted.humidityPercent)} %`),
-      el('button.cell', { 'data-act': 'damper', 'data-by': 5, 'aria-label': 'Damper' }, '+')),
-    heat(scene));
-}
-
-/** How hot it feels, once both temperature and humidity are noted. @param {Scene} scene */
-function heat(scene) {
-  const { celsius, humidityPercent } = scene.session.conditions ?? {};
-  const known = scene.plan.weather;
-  if (celsius === undefined || humidityPercent === undefined || !known) {
-    return el('p', { 'data-key': 'heat' }, 'Temperature and humidity together tell the heat.');
-  }
-  const index = heatIndex(celsius, humidityPercent);
-  const felt = scene.plan.units === 'FEET' ? `${Math.round(index)} °F`
-    : `${Math.round((index - 32) / 1.8)} °C`;
-  const [, words, advice] = categoryOf(known.heat, index);
-  return el('div.caution', { 'data-key': 'heat', role: 'status' },
-    el('ul.plain', {},
-      el('li', {}, el('strong', {}, `Feels like ${felt} in the shade: ${words}. `), advice),
-      el('li', {}, known.always),
-      el('li', {}, known.edition)));
 }

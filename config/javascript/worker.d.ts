@@ -1,0 +1,3 @@
+/** What the server writes before the worker's own lines. */
+declare const BUILD: string;
+declare const FILES: string[];
