@@ -62,9 +62,11 @@ final class EvenSides {
     }
     int[] line = lines[round];
     int half = size / 2;
-    int gain = 0;
+    long gain = 0;
     for (int seat = 0; seat < half; seat++) {
-      gain += ahead[line[first + seat]] - ahead[line[first + half + seat]] - 2;
+      int a = ahead[line[first + seat]];
+      int b = ahead[line[first + half + seat]];
+      gain += unevenness(a) - unevenness(a - 2) + unevenness(b) - unevenness(b + 2);
     }
     if (gain <= 0) {
       return false;
@@ -77,6 +79,12 @@ final class EvenSides {
     }
     count(round, first, first, 1);
     return true;
+  }
+
+  /** Grows so steeply that nobody is left on one side for the good of many others. */
+  private static long unevenness(int ahead) {
+    long square = (long) ahead * ahead;
+    return square * square;
   }
 
   private boolean exchangesCourts(int round, int first, int other) {

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -82,6 +83,12 @@ class RotationSearchPropertyTest {
   void sameSeed_givesTheSameRotation(@ForAll("wishes") RotationWish wish) {
     assertThat(Rotations.found(wish, Rotations.QUICK))
         .isEqualTo(Rotations.found(wish, Rotations.QUICK));
+  }
+
+  /** One of these players once began on the same side in all four rounds. */
+  @Example
+  void sidesBegin_ofTwentyFourInFourRounds_areEven() {
+    sidesBegin_aboutAsOftenAsNot(wish(RotationGame.DOUBLES, 24, 6, 4, 150));
   }
 
   @Property(tries = TRIES)

@@ -2,10 +2,6 @@ package rallywright.web.rotation;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Locale;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -33,6 +29,7 @@ import rallywright.web.page.FormReader;
 import rallywright.web.page.NotHere;
 import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
+import rallywright.web.page.PrintedPages;
 
 /** One day of games: run it round by round, change who is there, print it, show it on a wall. */
 @Controller
@@ -182,15 +179,7 @@ final class DayPages {
   ResponseEntity<byte[]> sheet(
       @PathVariable String id, @RequestParam(defaultValue = "a4") String paper) {
     SavedDay saved = found(id);
-    PaperSize size =
-        switch (paper.toLowerCase(Locale.ROOT)) {
-          case "a4" -> PaperSize.A4;
-          case "letter" -> PaperSize.LETTER;
-          default ->
-              throw new NotHere(
-                  "The paper (%s) must be a4 or letter. Maybe a4."
-                      .formatted(FormReader.echo(paper)));
-        };
+    PaperSize size = PrintedPages.paper(paper);
     Origin origin = settings.mode() == ServerSettings.Mode.DEMO ? Origin.DEMO : Origin.OWN_CLUB;
     byte[] pdf =
         RotationSheet.pdf(
@@ -203,11 +192,6 @@ final class DayPages {
                 origin),
             size);
     String file = "rotation-" + saved.date() + ".pdf";
-    return ResponseEntity.ok()
-        .contentType(MediaType.APPLICATION_PDF)
-        .header(
-            HttpHeaders.CONTENT_DISPOSITION,
-            ContentDisposition.inline().filename(file).build().toString())
-        .body(pdf);
+    return PrintedPages.shown(pdf, file);
   }
 }

@@ -1,12 +1,8 @@
 package rallywright.web.sessions;
 
 import java.net.URI;
-import java.util.Locale;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -24,8 +20,7 @@ import rallywright.web.ServerSettings;
 import rallywright.web.oncourt.CourtAccess;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
-import rallywright.web.page.FormReader;
-import rallywright.web.page.NotHere;
+import rallywright.web.page.PrintedPages;
 
 /** The court sheet as PDF. */
 @Controller
@@ -65,25 +60,12 @@ final class SheetPages {
       throw SessionPages.notHere();
     }
     OpenSession open = desk.find(new SessionId(id)).orElseThrow(SessionPages::notHere);
-    PaperSize size =
-        switch (paper.toLowerCase(Locale.ROOT)) {
-          case "a4" -> PaperSize.A4;
-          case "letter" -> PaperSize.LETTER;
-          default ->
-              throw new NotHere(
-                  "The paper (%s) must be a4 or letter. Maybe a4."
-                      .formatted(FormReader.echo(paper)));
-        };
+    PaperSize size = PrintedPages.paper(paper);
     Origin origin = settings.mode() == ServerSettings.Mode.DEMO ? Origin.DEMO : Origin.OWN_CLUB;
     byte[] pdf =
         CourtSheet.pdf(
             new SheetRequest(open.session(), open.players(), drills, phones(open), origin), size);
-    return ResponseEntity.ok()
-        .contentType(MediaType.APPLICATION_PDF)
-        .header(
-            HttpHeaders.CONTENT_DISPOSITION,
-            ContentDisposition.inline().filename(fileName(open.session())).build().toString())
-        .body(pdf);
+    return PrintedPages.shown(pdf, fileName(open.session()));
   }
 
   private PhoneAccess phones(OpenSession open) {
