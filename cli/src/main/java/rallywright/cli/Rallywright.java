@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
       BackupCommand.class,
       DemoCommand.class,
       ExportCommand.class,
+      FlightCommand.class,
       HeatCommand.class,
       ImportCommand.class,
       ServeCommand.class,

@@ -1,0 +1,84 @@
+package rallywright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rallywright.engine.flight.Flight;
+import rallywright.engine.flight.Passage;
+
+/** Flies the balls of a file: where and when each crosses the net plane and lands. */
+@Command(
+    name = "flight",
+    description = {
+      "Flies balls: where and when each crosses the net plane and lands.",
+      "SI units. x: toward the receiver, net plane at 0; y: to the hitter's left; z: up, floor at"
+          + " 0. A position is that of the ball's centre; it lands one radius above the floor."
+    },
+    footerHeading = "%nFILE holds:%n",
+    footer = {
+      "  {\"cases\": [{\"name\": \"drop\", \"mass_kg\": 0.0243, \"radius_m\": 0.0371,",
+      "    \"airDensity_kgm3\": 1.2, \"dragCoefficient\": 0.33, \"liftSlope\": 0.195,",
+      "    \"wind_mps\": [-3, 0, 0], \"spin_radps\": [0, 60, 0],",
+      "    \"position_m\": [-6.7, 0, 0.6], \"velocity_mps\": [11, 0.5, 5]}]}",
+      "wind_mps and spin_radps may be left out. Topspin of a ball toward the receiver is above 0",
+      "in the second number of spin_radps."
+    },
+    mixinStandardHelpOptions = true)
+final class FlightCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "FILE", description = "JSON file with the balls to fly.")
+  private Path file = Path.of("");
+
+  @Option(names = "--json", description = "Print one JSON object, numbers unrounded.")
+  private boolean json;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  /** What one ball does; the net's numbers are null where it lands before the net plane. */
+  record Case(
+      String name,
+      double landTime_s,
+      double landX_m,
+      double landY_m,
+      double landSpeed_mps,
+      @Nullable Double netTime_s,
+      @Nullable Double netY_m,
+      @Nullable Double netZ_m) {}
+
+  /** The whole answer. */
+  record Answer(List<Case> cases) {}
+
+  @Override
+  public Integer call() {
+    List<Case> cases = FlightFile.read(JsonFile.root(file)).stream().map(this::fly).toList();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonAnswer.print(out, new Answer(cases));
+    } else {
+      FlightTable.print(out, cases);
+    }
+    return 0;
+  }
+
+  private Case fly(FlightFile.Ball ball) {
+    Flight flight = ball.fly();
+    Passage landing = flight.landing();
+    @Nullable Passage net = flight.net();
+    return new Case(
+        ball.name(),
+        landing.seconds(),
+        landing.ball().position().x(),
+        landing.ball().position().y(),
+        landing.speed(),
+        net == null ? null : net.seconds(),
+        net == null ? null : net.ball().position().y(),
+        net == null ? null : net.ball().position().z());
+  }
+}

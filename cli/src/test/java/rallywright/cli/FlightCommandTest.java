@@ -1,0 +1,120 @@
+package rallywright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class FlightCommandTest {
+
+  /** Flights of SciPy's DOP853 at 1e-13; the file's first lines tell how they were made. */
+  private static final Path REFERENCE =
+      Path.of("../engine/src/test/resources/published/flight/reference.json");
+
+  private static final String BALLS =
+      """
+      {"cases": [
+        {"name": "drop", "mass_kg": 0.0243, "radius_m": 0.0371, "airDensity_kgm3": 1.2,
+         "dragCoefficient": 0.33, "liftSlope": 0.195, "wind_mps": [-3, 0, 0],
+         "position_m": [-6.7, 0, 0.6], "velocity_mps": [11, 0.5, 5]},
+        {"mass_kg": 0.0243, "radius_m": 0.0371, "airDensity_kgm3": 1.2,
+         "dragCoefficient": 0.33, "liftSlope": 0.195, "spin_radps": [0, 60, 0],
+         "position_m": [-6.7, 0, 0.6], "velocity_mps": [2, 0, 1]}]}
+      """;
+
+  @TempDir private Path folder;
+
+  private record Answer(int code, String out, String err) {}
+
+  private static Answer run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Rallywright.commandLine()
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err))
+            .execute(arguments);
+    return new Answer(code, out.toString(), err.toString());
+  }
+
+  private Answer runOn(String text, String... options) throws Exception {
+    Path file = Files.writeString(folder.resolve("balls.json"), text);
+    String[] arguments = new String[2 + options.length];
+    arguments[0] = "flight";
+    arguments[1] = file.toString();
+    System.arraycopy(options, 0, arguments, 2, options.length);
+    return run(arguments);
+  }
+
+  @Test
+  void answer_forTheReferenceFile_isThatOfTheIndependentIntegrator() {
+    JsonNode reference = new JsonMapper().readTree(REFERENCE.toFile());
+    Answer answer = run("flight", REFERENCE.toString(), "--json");
+    assertThat(answer.err).isEmpty();
+    assertThat(answer.code).isZero();
+    JsonNode cases = new JsonMapper().readTree(answer.out).get("cases");
+    assertThat(cases).hasSize(reference.get("cases").size());
+    for (int i = 0; i < cases.size(); i++) {
+      JsonNode found = cases.get(i);
+      JsonNode expected = reference.get("cases").get(i);
+      assertThat(found.get("name")).isEqualTo(expected.get("name"));
+      expected
+          .get("expected")
+          .forEachEntry(
+              (name, value) -> {
+                assertThat(found.has(name)).as(name).isTrue();
+                if (value.isNull()) {
+                  assertThat(found.get(name).isNull()).as(name).isTrue();
+                } else {
+                  assertThat(found.get(name).asDouble())
+                      .as(name)
+                      .isCloseTo(value.asDouble(), within(1e-6));
+                }
+              });
+    }
+  }
+
+  @Test
+  void ball_thatLandsBeforeTheNet_hasNoNumbersThere() throws Exception {
+    JsonNode cases = new JsonMapper().readTree(runOn(BALLS, "--json").out).get("cases");
+    assertThat(cases.get(0).get("netZ_m").asDouble()).isGreaterThan(0);
+    assertThat(cases.get(1).get("name").asString()).isEqualTo("ball 2");
+    assertThat(cases.get(1).get("netTime_s").isNull()).isTrue();
+    assertThat(cases.get(1).get("netZ_m").isNull()).isTrue();
+    assertThat(cases.get(1).get("landX_m").asDouble()).isBetween(-6.7, -4.0);
+  }
+
+  @Test
+  void table_forPeople_hasARowForEachBall() throws Exception {
+    Answer answer = runOn(BALLS);
+    assertThat(answer.code).isZero();
+    assertThat(answer.out.strip().lines()).hasSize(4);
+    assertThat(answer.out).contains("drop", "ball 2", "beyond m");
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = "/flight/mistakes.csv",
+      delimiter = '|',
+      quoteCharacter = '`',
+      numLinesToSkip = 1)
+  void file_withOneMistake_isAnsweredInOneLine(String good, String bad, String words)
+      throws Exception {
+    assertThat(BALLS).contains(good);
+    Answer answer = runOn(BALLS.replaceFirst(Pattern.quote(good), bad), "--json");
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.out).isEmpty();
+    assertThat(answer.err).contains(words).contains("Maybe");
+    assertThat(answer.err.strip().lines()).hasSize(1);
+  }
+}

@@ -1,0 +1,111 @@
+package rallywright.engine.flight;
+
+import java.util.List;
+
+/**
+ * Where the balls of a yardstick landed, and what they say about a player's scatter.
+ *
+ * <p><b>Card.</b> In: landing points of balls hit from one place at one elevation. Out: the scatter
+ * that makes them most likely. Method: seen from the hitter the bearings are normal, and so, to
+ * first order, are the distances; their most likely SDs are the square roots of the mean squares.
+ * Distance alone cannot tell speed from elevation: their proportion is kept as in {@link
+ * Scatter#ofLevel} (assumption of this project). Limits: balls in the net are not seen, which makes
+ * the scatter look smaller; a side wind is taken as part of the bearing.
+ *
+ * @param points two or more places on the floor
+ */
+public record Landings(List<BestAim.Landing> points) {
+
+  private static final int FEWEST = 2;
+  private static final double SMALL = 1e-4;
+  private static final double SMALLEST_SHARE = 1e-6;
+
+  /** Checks that a spread can be told. */
+  public Landings {
+    points = List.copyOf(points);
+    if (points.size() < FEWEST) {
+      throw new IllegalArgumentException(
+          "A scatter needs %d landings or more, not %d. Maybe hit 20."
+              .formatted(FEWEST, points.size()));
+    }
+  }
+
+  /**
+   * The most likely scatter.
+   *
+   * @param shot where the balls were hit, their spin and conditions; its target is not looked at
+   * @param elevation of the launches in radians: flat, or lofted
+   * @return the scatter
+   * @throws IllegalArgumentException if no speed at that elevation goes as far, or all landings are
+   *     the same
+   */
+  public Scatter scatter(Shot shot, double elevation) {
+    Vector from = shot.contact();
+    double[] distances = new double[points.size()];
+    double[] bearings = new double[points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      BestAim.Landing point = points.get(i);
+      distances[i] = Math.hypot(point.x() - from.x(), point.y() - from.y());
+      bearings[i] = Math.atan2(point.y() - from.y(), point.x() - from.x());
+    }
+    double bearing = mean(bearings);
+    double speed = speedFor(shot, elevation, bearing, mean(distances));
+    Scatter unit = Scatter.ofLevel(3.0);
+    double perSpeed =
+        (range(shot, speed * (1 + SMALL), elevation, bearing)
+                - range(shot, speed * (1 - SMALL), elevation, bearing))
+            / (2 * SMALL);
+    double perRadian =
+        (range(shot, speed, elevation + SMALL, bearing)
+                - range(shot, speed, elevation - SMALL, bearing))
+            / (2 * SMALL);
+    double usual = Math.hypot(perSpeed * unit.speed(), perRadian * unit.elevation());
+    double share = Math.max(SMALLEST_SHARE, sd(distances) / usual);
+    return new Scatter(
+        share * unit.speed(), share * unit.elevation(), Math.max(SMALLEST_SHARE, sd(bearings)));
+  }
+
+  private static double speedFor(Shot shot, double elevation, double bearing, double distance) {
+    double slow = LaunchBox.EVERY_SHOT.slowest();
+    double fast = 2 * LaunchBox.EVERY_SHOT.fastest();
+    if (!(range(shot, slow, elevation, bearing) < distance
+        && range(shot, fast, elevation, bearing) > distance)) {
+      throw new IllegalArgumentException(
+          "No ball hit at %.1f° lands %.2f m away. Maybe the elevation is that of another shot."
+              .formatted(Math.toDegrees(elevation), distance));
+    }
+    while (fast - slow > 1e-9) {
+      double middle = (slow + fast) / 2;
+      if (range(shot, middle, elevation, bearing) < distance) {
+        slow = middle;
+      } else {
+        fast = middle;
+      }
+    }
+    return (slow + fast) / 2;
+  }
+
+  private static double range(Shot shot, double speed, double elevation, double bearing) {
+    ShotTrial trial = shot.trial();
+    trial.fly(speed, elevation, bearing);
+    return Math.hypot(trial.landX() - shot.contact().x(), trial.landY() - shot.contact().y());
+  }
+
+  private static double mean(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum / values.length;
+  }
+
+  /** The most likely SD: the root of the mean square. */
+  private static double sd(double[] values) {
+    double mean = mean(values);
+    double sum = 0;
+    for (double value : values) {
+      sum += (value - mean) * (value - mean);
+    }
+    return Math.sqrt(sum / values.length);
+  }
+}

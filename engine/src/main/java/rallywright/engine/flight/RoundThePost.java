@@ -1,0 +1,144 @@
+package rallywright.engine.flight;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rallywright.engine.court.Court;
+
+/**
+ * Balls played round the post: when a ball bounced so wide that it may legally pass beside the net.
+ *
+ * <p><b>Card.</b> In: where a ball is hit, or how it bounces. Out: whether a straight path leads
+ * outside the post into the opponents' court, and its bearings. Seen from above a ball without
+ * sidespin and side wind flies straight, so it is geometry whatever the drag: outside the post by
+ * its radius at the net, inside the side line where it lands, at the baseline at the latest. Such a
+ * ball may pass lower than the net (2025 rules, section on the net). Limits: only straight paths; a
+ * {@link Requirement.RoundPost} in a {@link Target} asks the same of flights in side wind.
+ */
+public final class RoundThePost {
+
+  /** Thickness of a post: 3 in at the most (2025 rules, section on posts; from memory). */
+  public static final double POST_M = 0.0762;
+
+  /**
+   * The lowest place at which a ball is still picked up: about 6 in; assumption of this project.
+   */
+  public static final double LOWEST_CONTACT_M = 0.15;
+
+  private final double outside;
+  private final double radius;
+
+  private RoundThePost(Ball ball) {
+    radius = ball.radiusM();
+    outside = outside(radius);
+  }
+
+  /**
+   * The question for a ball.
+   *
+   * @param ball its size
+   * @return the question
+   */
+  public static RoundThePost of(Ball ball) {
+    return new RoundThePost(ball);
+  }
+
+  /** How far from the middle a ball's centre must pass the net plane, in metres. */
+  static double outside(double radius) {
+    return Court.BETWEEN_POSTS.metres() / 2 + POST_M + radius;
+  }
+
+  /**
+   * The bearings that lead round the post into the court, for a ball hit on the hitter's left.
+   *
+   * @param x where it is hit, in metres beyond the net: below 0
+   * @param y metres to the left of the middle; mirror it for the right
+   * @return the bearings in radians, nearest to straight first; empty if none leads there
+   */
+  public Optional<Bearings> bearings(double x, double y) {
+    if (!(x < 0)) {
+      throw new IllegalArgumentException(
+          "The ball must be hit before the net: %s m is not below 0. Maybe -3.".formatted(x));
+    }
+    double pastThePost = Math.atan2(outside - y, -x);
+    double intoTheCorner =
+        Math.atan2(Court.HALF_WIDTH.metres() - y, Court.HALF_LENGTH.metres() - x);
+    return pastThePost <= intoTheCorner
+        ? Optional.of(new Bearings(intoTheCorner, pastThePost))
+        : Optional.empty();
+  }
+
+  /**
+   * Bearings in radians to the hitter's left; both below 0 for a ball hit on the left.
+   *
+   * @param nearestToStraight into the far corner
+   * @param sharpest just past the post
+   */
+  public record Bearings(double nearestToStraight, double sharpest) {
+
+    /**
+     * How much room there is.
+     *
+     * @return radians
+     */
+    public double width() {
+      return nearestToStraight - sharpest;
+    }
+  }
+
+  /**
+   * How wide a ball must be hit for a way round the post.
+   *
+   * @param x where it is hit, in metres beyond the net: below 0
+   * @return metres from the middle
+   */
+  public double narrowest(double x) {
+    double slope = (outside - Court.HALF_WIDTH.metres()) / Court.HALF_LENGTH.metres();
+    return outside - x * slope;
+  }
+
+  /**
+   * Whether a ball that bounces hands one over: carried on after the bounce, it comes to where it
+   * can be played round the post before it bounces again.
+   *
+   * @param landing the ball as it lands on the hitter's side, in the hitter's frame
+   * @param conditions ball, air and wind
+   * @return the width to spare at the last moment, in metres; below 0 there is no way round
+   */
+  public double room(Launch landing, Conditions conditions) {
+    Launch leaves = conditions.ball().bounce().after(landing, radius);
+    Launch last = FlightSolver.of(conditions).fly(leaves).landing().ball();
+    double early = Math.max(0, LOWEST_CONTACT_M - radius) / -last.velocity().z();
+    Vector at = last.position().plus(last.velocity().times(-early));
+    return at.x() < 0 ? Math.abs(at.y()) - narrowest(at.x()) : Double.NEGATIVE_INFINITY;
+  }
+
+  /**
+   * The narrowest bounce that hands a ball over, for balls of one kind at one distance.
+   *
+   * @param x where it bounces, in metres beyond the net: below 0
+   * @param velocity how it lands, in the hitter's frame, drifting to the left
+   * @param conditions ball, air and wind
+   * @return metres left of the middle, inside the court; empty if even one on the line is no gift
+   */
+  public OptionalDouble narrowestBounce(double x, Vector velocity, Conditions conditions) {
+    double line = Court.HALF_WIDTH.metres();
+    if (room(landing(x, line, velocity), conditions) < 0) {
+      return OptionalDouble.empty();
+    }
+    double low = 0;
+    double high = line;
+    while (high - low > 1e-6) {
+      double middle = (low + high) / 2;
+      if (room(landing(x, middle, velocity), conditions) >= 0) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return OptionalDouble.of(high);
+  }
+
+  private Launch landing(double x, double y, Vector velocity) {
+    return new Launch(new Vector(x, y, radius), velocity, Vector.ZERO);
+  }
+}

@@ -1,0 +1,76 @@
+package rallywright.engine.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** Chances of success against simulated flights with a fixed seed. */
+class AimSearchTest {
+
+  private static final Scatter SCATTER = Scatter.ofLevel(3.5);
+  private static final int FLIGHTS = 60_000;
+
+  private static Shot drop() {
+    return new Shot(
+        new Vector(-6.7, -1.5, 0.6),
+        0,
+        Target.of(
+            new Requirement.ClearsNet(0),
+            Requirement.LandsIn.kitchen(),
+            Requirement.NotAttackable.AT_THE_LINE),
+        new Conditions(Ball.OUTDOOR, Air.of(25, 50, Air.SEA_LEVEL_PA), Wind.constant(-3, 1)));
+  }
+
+  private static double simulated(Shot shot, LaunchAim aim) {
+    SplittableRandom random = new SplittableRandom(11);
+    ShotTrial trial = shot.trial();
+    int in = 0;
+    for (int i = 0; i < FLIGHTS; i++) {
+      LaunchAim launch =
+          new LaunchAim(
+              aim.speed() * (1 + SCATTER.speed() * random.nextGaussian()),
+              aim.elevation() + SCATTER.elevation() * random.nextGaussian(),
+              aim.bearing() + SCATTER.bearing() * random.nextGaussian());
+      in += trial.margin(launch) > 0 ? 1 : 0;
+    }
+    return (double) in / FLIGHTS;
+  }
+
+  @Test
+  void chance_againstSimulation_isWithinItsError() {
+    Shot shot = drop();
+    BestAim best = AimSearch.of(shot, SCATTER).near(Math.toRadians(5)).orElseThrow();
+    double simulated = simulated(shot, best.aim());
+    double error = Math.sqrt(simulated * (1 - simulated) / FLIGHTS);
+    assertThat(best.chance()).isCloseTo(simulated, within(1e-3 + 3 * error));
+    assertThat(LaunchGrid.Points.AROUND_AN_AIM.flights()).isLessThanOrEqualTo(1000);
+  }
+
+  @Test
+  void bestAim_beatsAimsAroundIt() {
+    Shot shot = drop();
+    AimSearch search = AimSearch.of(shot, SCATTER);
+    BestAim best = search.near(Math.toRadians(5)).orElseThrow();
+    for (int i = -1; i <= 1; i += 2) {
+      LaunchAim aim = best.aim();
+      double faster =
+          search.chanceOf(
+              new LaunchAim(aim.speed() * (1 + 0.05 * i), aim.elevation(), aim.bearing()));
+      double higher =
+          search.chanceOf(new LaunchAim(aim.speed(), aim.elevation() + 0.05 * i, aim.bearing()));
+      assertThat(best.chance()).isGreaterThan(faster).isGreaterThan(higher);
+    }
+    assertThat(best.chance()).isBetween(0.05, 0.95);
+  }
+
+  @Test
+  void bestAim_withLessScatter_succeedsMoreOften() {
+    Shot shot = drop();
+    double usual = AimSearch.of(shot, SCATTER).near(Math.toRadians(5)).orElseThrow().chance();
+    double steady =
+        AimSearch.of(shot, SCATTER.times(0.8)).near(Math.toRadians(5)).orElseThrow().chance();
+    assertThat(steady).isGreaterThan(usual + 0.02);
+  }
+}
