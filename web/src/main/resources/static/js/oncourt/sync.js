@@ -21,6 +21,9 @@ const STORE_PATIENCE_MS = 300;
 /** Below this the way of a message explains the difference of two clocks. */
 const SAME_CLOCK_MS = 2000;
 
+/** A longer way there and back says little about the server's clock. */
+const SLOW_ANSWER_MS = 5000;
+
 /**
  * What the page shows of the way home.
  * @typedef {object} Way
@@ -256,7 +259,12 @@ export class Sync {
 
   /** @param {number|undefined} now the server's clock @param {number} asked the phone's, before */
   compareClocks(now, asked) {
-    const ahead = (now ?? asked) - (asked + Date.now()) / 2;
+    const back = Date.now();
+    // A phone that slept between question and answer cannot tell when the answer was given.
+    if (now === undefined || back < asked || back - asked > SLOW_ANSWER_MS) {
+      return;
+    }
+    const ahead = now - (asked + back) / 2;
     if (Math.abs(ahead - this.ahead) > SAME_CLOCK_MS) {
       this.ahead = Math.round(ahead);
     }
