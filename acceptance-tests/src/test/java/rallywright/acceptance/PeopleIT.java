@@ -95,7 +95,7 @@ class PeopleIT {
       open("/players/groups");
       page.fill("#name", name);
       press("Make the group");
-      page.locator("#who label.choice", new Page.LocatorOptions().setHasText("Ada Quell")).click();
+      page.locator("label.choice", new Page.LocatorOptions().setHasText("Ada Quell")).click();
       press("Keep");
     }
     open("/players");

@@ -96,7 +96,14 @@ class PlanDesk {
   }
 
   private static Attendee attendee(Player player, ClubReading reading) {
-    return new Attendee(player.id(), reading.standing(player.id()), player.limits());
+    PlayerStanding standing;
+    try {
+      standing = reading.standing(player.id());
+    } catch (IllegalArgumentException cameSince) {
+      // Somebody was put on the list between the reading and this look at the list.
+      standing = PlayerStanding.newcomer(player.firstName(), Optional.ofNullable(player.level()));
+    }
+    return new Attendee(player.id(), standing, player.limits());
   }
 
   /** The problem behind a stored session. */
