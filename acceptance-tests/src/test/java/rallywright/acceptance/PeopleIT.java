@@ -95,7 +95,7 @@ class PeopleIT {
       open("/players/groups");
       page.fill("#name", name);
       press("Make the group");
-      page.locator("label.choice", new Page.LocatorOptions().setHasText("Ada Quell")).click();
+      page.locator("#who label.choice", new Page.LocatorOptions().setHasText("Ada Quell")).click();
       press("Keep");
     }
     open("/players");
@@ -182,7 +182,7 @@ class PeopleIT {
     addPlayers("Ada Quell", "Bela Rook", "Zora Pike");
     open("/sessions/new");
     for (String name : List.of("Ada Quell", "Bela Rook")) {
-      page.locator("label.choice", new Page.LocatorOptions().setHasText(name)).click();
+      page.locator("#who label.choice", new Page.LocatorOptions().setHasText(name)).click();
     }
     page.fill("#walkIns", "Zed");
     page.fill("#minutes", "60");
