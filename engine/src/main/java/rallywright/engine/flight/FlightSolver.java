@@ -24,9 +24,10 @@ public final class FlightSolver {
   private static final double SMALLEST_ERROR = 1e-300;
   private static final double SAFETY = 0.9;
   private static final double LONGEST_FLIGHT = 60;
-  private static final double DEEPEST = -40;
+  private static final double DEEPEST = -6;
   private static final int NEWTON_STEPS = 12;
-  private static final double NEWTON_DONE = 1e-13;
+  private static final double NEWTON_DONE = 1e-7;
+  private static final int GUESSES = 5;
 
   private final Conditions conditions;
   private final Motion motion;
@@ -232,14 +233,20 @@ public final class FlightSolver {
   }
 
   private void findMoments(double seconds) {
-    if (!apex.known() && after[5] <= 0) {
+    boolean rises = !apex.known() && after[5] <= 0;
+    boolean lands = !landing.known() && after[2] <= radius && after[5] < 0;
+    boolean nets = !net.known() && crosses(0);
+    boolean reaches = !reach.known() && crosses(reachX);
+    if (!(rises || lands || nets || reaches)) {
+      return;
+    }
+    if (rises) {
       find(Event.APEX, seconds, apex);
     }
-    boolean lands = !landing.known() && after[2] <= radius && after[5] < 0;
-    if (crosses(0) && !net.known()) {
+    if (nets) {
       find(Event.NET, seconds, net);
     }
-    if (crosses(reachX) && !reach.known()) {
+    if (reaches) {
       find(Event.REACH, seconds, reach);
     }
     if (lands) {
@@ -263,27 +270,53 @@ public final class FlightSolver {
     return (before[0] - x) * (after[0] - x) < 0 || (after[0] == x && before[0] != x);
   }
 
-  /** Newton on the length of a step; starts at the whole step, from which the floor is convex. */
+  /**
+   * Newton on the length of a step, from the zero of the cubic through both ends. The last and
+   * smallest change is made along the rate: its square is nothing.
+   */
   private void find(Event event, double whole, Moment moment) {
-    double seconds = event == Event.FLOOR ? whole : guess(event, whole);
+    double seconds = whole * guess(event, whole);
     for (int i = 0; i < NEWTON_STEPS; i++) {
       stepper.step(before, seconds, found);
-      double change = value(event, found) / slope(event, found);
-      double next = Math.min(whole, Math.max(0, seconds - change));
-      boolean done = Math.abs(next - seconds) < NEWTON_DONE;
+      double next =
+          Math.min(whole, Math.max(0, seconds - value(event, found) / slope(event, found)));
+      double change = next - seconds;
       seconds = next;
-      if (done) {
+      if (Math.abs(change) < NEWTON_DONE) {
+        double[] rate = stepper.rateAtEnd();
+        for (int k = 0; k < Motion.SIZE; k++) {
+          found[k] += change * rate[k];
+        }
         break;
       }
     }
-    stepper.step(before, seconds, found);
     moment.set(time + seconds, found);
   }
 
+  /** Which share of the step; the rate at its end must still be that of the whole step for apex. */
   private double guess(Event event, double whole) {
     double start = value(event, before);
     double end = value(event, after);
-    return start == end ? whole : whole * start / (start - end);
+    double startSlope = whole * startSlope(event);
+    double endSlope = whole * slope(event, after);
+    double square = 3 * (end - start) - 2 * startSlope - endSlope;
+    double cube = startSlope + endSlope - 2 * (end - start);
+    double share = event == Event.FLOOR ? 1 : start / (start - end);
+    for (int i = 0; i < GUESSES; i++) {
+      double height = start + share * (startSlope + share * (square + share * cube));
+      double slope = startSlope + share * (2 * square + 3 * share * cube);
+      double next = share - height / slope;
+      share = next >= 0 && next <= 1 ? next : share;
+    }
+    return share;
+  }
+
+  private double startSlope(Event event) {
+    return switch (event) {
+      case NET, REACH -> before[3];
+      case APEX -> stepper.rateAtStart()[5];
+      case FLOOR -> before[5];
+    };
   }
 
   private double value(Event event, double[] state) {
