@@ -3,7 +3,8 @@ package rallywright.engine.flight;
 /**
  * One step of Dormand and Prince's pair of orders 5 and 4: J. R. Dormand and P. J. Prince, <em>A
  * family of embedded Runge-Kutta formulae</em>, J. Comput. Appl. Math. 6:19-26 (1980); the
- * coefficients from memory, checked by the order that the tests measure.
+ * coefficients from memory, checked by reference flights and exact problems; the order is not
+ * measured.
  *
  * <p>For the maintainer: all arrays are made once; a step allocates nothing. The last stage of a
  * step is the first of the next. Stages are written out: with tables of weights a flight takes a

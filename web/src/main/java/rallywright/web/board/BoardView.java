@@ -44,7 +44,12 @@ public record BoardView(
     State state) {
 
   private static final double MS_PER_MINUTE = 60_000;
+
+  /** Less than this is no difference to speak of: an assumption of this project. */
   private static final double ON_TIME_MINUTES = 1.5;
+
+  /** A session this far from its plan is played at another time: an assumption of this project. */
+  private static final double OTHER_TIME_MINUTES = 120;
 
   /** How far a session is. */
   public enum State {
@@ -134,7 +139,7 @@ public record BoardView(
 
   /** A session that is played hours from its plan says nothing of the clock. */
   private static String beside(double late) {
-    if (Math.abs(late) > 120) {
+    if (Math.abs(late) > OTHER_TIME_MINUTES) {
       return "";
     }
     if (Math.abs(late) < ON_TIME_MINUTES) {
