@@ -38,8 +38,7 @@ final class Alone {
   static List<Yardstick> tests(PlanProblem problem) {
     Optional<Set<String>> atHand = problem.wish().requests().equipment();
     boolean spared =
-        problem.attendees().stream()
-            .anyMatch(each -> each.limits().contains(Limit.NO_OVERHEADS));
+        problem.attendees().stream().anyMatch(each -> each.limits().contains(Limit.NO_OVERHEADS));
     return problem.yardsticks().stream()
         .filter(each -> each.court().feeder().isEmpty())
         .filter(each -> !problem.wish().requests().forbidden().contains(each.key()))

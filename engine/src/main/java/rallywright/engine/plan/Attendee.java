@@ -19,12 +19,7 @@ import rallywright.engine.practice.PlayerStanding;
  * @param stay from when to when the player is there
  */
 public record Attendee(
-    PlayerId id,
-    PlayerStanding standing,
-    Set<Limit> limits,
-    double weight,
-    Part part,
-    Stay stay) {
+    PlayerId id, PlayerStanding standing, Set<Limit> limits, double weight, Part part, Stay stay) {
 
   /** The largest weight. */
   public static final double MOST_WEIGHT = 10;

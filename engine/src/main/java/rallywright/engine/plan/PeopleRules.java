@@ -80,9 +80,7 @@ final class PeopleRules {
     double start = 0;
     for (PlannedBlock block : plan.blocks()) {
       List<BlockClock.Span> spans =
-          context.presence().isThroughout()
-              ? List.of()
-              : BlockClock.spans(block, start, context);
+          context.presence().isThroughout() ? List.of() : BlockClock.spans(block, start, context);
       int turns = block.games().isEmpty() ? 1 : context.turnsPerStint(block);
       for (int turn = 1; turn <= block.turns() && !block.games().isEmpty(); turn++) {
         int stint = (turn - 1) / turns;

@@ -103,8 +103,7 @@ public final class PlanEditor {
     BlockId id = freshName(plan, chosen);
     List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
     double start = BlockClock.startMinute(plan.blocks(), position);
-    PlannedBlock block =
-        builder.games(id, new Request(chosen, 1, start), rotation(plan, position));
+    PlannedBlock block = builder.games(id, new Request(chosen, 1, start), rotation(plan, position));
     if (isEmpty(block)) {
       return tooFew();
     }

@@ -33,8 +33,7 @@ final class PlanNotes {
         double ready = Presence.readyFrom(stay, context.wish());
         int ownWarmUp = (int) Math.round(ready) - stay.fromMinute();
         notes.add(
-            new PlanNote.ComesLate(
-                attendee.name(), stay.fromMinute(), ownWarmUp, first(games)));
+            new PlanNote.ComesLate(attendee.name(), stay.fromMinute(), ownWarmUp, first(games)));
       }
       if (stay.leavesBefore(plan.minutes())) {
         notes.add(new PlanNote.LeavesEarly(attendee.name(), stay.untilMinute(), last(games)));

@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -123,6 +124,10 @@ final class PlanSearch {
     for (int step = 0; step < steps; step++) {
       System.arraycopy(now, 0, next, 0, now.length);
       move(next);
+      heat *= cooling;
+      if (Arrays.equals(next, now)) {
+        continue;
+      }
       double nextScore = rules.lenientScore(walk.again(next));
       if (nextScore >= nowScore || random.nextDouble() < Math.exp((nextScore - nowScore) / heat)) {
         int[] before = now;
@@ -133,7 +138,6 @@ final class PlanSearch {
           best.tried(now);
         }
       }
-      heat *= cooling;
     }
     return best.stints;
   }

@@ -121,8 +121,7 @@ final class RepairMoves {
         builder
             .withStint(block, context.lineOf(block), start(plan, place), rotation)
             .map(longer -> put(plan, at, longer))
-            .ifPresent(
-                next -> moves.add(new Move(next, "One round more of " + name(block) + ".")));
+            .ifPresent(next -> moves.add(new Move(next, "One round more of " + name(block) + ".")));
       }
     }
     return moves;

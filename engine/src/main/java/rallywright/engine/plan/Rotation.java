@@ -92,7 +92,9 @@ final class Rotation {
     return choose(line, context.everybody(), context.shape(line).turns()).lanes().size();
   }
 
-  /** The best next stint of a drill for those who are there; without lanes where they are too few. */
+  /**
+   * The best next stint of a drill for those who are there; without lanes where they are too few.
+   */
   Stint choose(DrillLine line, List<Integer> there, int turns) {
     Shape shape = context.shape(line, there).withTurns(turns);
     List<List<Duel>> lanes = new ArrayList<>();

@@ -26,6 +26,8 @@ final class SearchModel {
   /** A group counts as touched by a drill if this share of its work goes to the group. */
   static final double TOUCHES = 1.0 / 3;
 
+  private static final int ROW = PlanSearch.MOST_STINTS + 1;
+
   private final PlanContext context;
   private final List<Option> options = new ArrayList<>();
   private final double fixedSeconds;
@@ -33,6 +35,8 @@ final class SearchModel {
   private final int[] equipment;
   private final int[] groupBits;
   private final List<Map<Long, Part>> parts = new ArrayList<>();
+  private final boolean[] rowOfTable;
+  private final double[][] table;
   private final double maxHardMinutes;
   private final double restEveryMinutes;
   private final double restMinutes;
@@ -92,8 +96,7 @@ final class SearchModel {
    * @param shared seconds by which the drill's unsure pace spreads: one standard deviation
    * @param minutes that one of them plays, sit-outs shared evenly
    */
-  record Part(
-      boolean enough, double seconds, double variance, double shared, double minutes) {}
+  record Part(boolean enough, double seconds, double variance, double shared, double minutes) {}
 
   /**
    * A problem as numbers.
@@ -121,6 +124,8 @@ final class SearchModel {
     options.forEach(option -> parts.add(new HashMap<>()));
     equipment = equipment();
     groupBits = options.stream().mapToInt(each -> bits(each.groups())).toArray();
+    rowOfTable = rowsOfTable();
+    table = context.presence().isThroughout() ? table() : new double[0][0];
     maxHardMinutes = context.wish().maxHardMinutes();
     restEveryMinutes = Walk.restEvery(context.wish());
     restMinutes = BlockBuilder.restMinutes(context.wish());
@@ -252,6 +257,48 @@ final class SearchModel {
       sum += minutes > 0 ? rates[drill][company] * PracticeMinutes.effective(minutes) : 0;
     }
     return sum;
+  }
+
+  /**
+   * Where so many stints of an option stand in the table of what its drill brings: the first line
+   * of a drill counts single places, the second one whole rows.
+   */
+  int inTable(int option, int stints) {
+    return rowOfTable[option] ? ROW * stints : stints;
+  }
+
+  /** What a drill brings everybody who is there throughout, by its place in the table. */
+  double benefitOf(int drill, int place) {
+    return table[drill][place];
+  }
+
+  private boolean[] rowsOfTable() {
+    boolean[] rows = new boolean[options.size()];
+    for (int i = 1; i < rows.length; i++) {
+      rows[i] = options.get(i).drill() == options.get(i - 1).drill();
+    }
+    return rows;
+  }
+
+  private double[][] table() {
+    double[][] all = new double[rates.length][0];
+    for (int i = 0; i < options.size(); i++) {
+      if (!rowOfTable[i]) {
+        boolean two = i + 1 < options.size() && rowOfTable[i + 1];
+        double other = two ? options.get(i + 1).minutes() : 0;
+        all[options.get(i).drill()] = table(options.get(i), other);
+      }
+    }
+    return all;
+  }
+
+  private double[] table(Option option, double minutesOfOther) {
+    double[] table = new double[ROW * ROW];
+    for (int place = 0; place < table.length; place++) {
+      double minutes = (place % ROW) * option.minutes() + (place / ROW) * minutesOfOther;
+      table[place] = benefit(option.drill(), new double[] {minutes});
+    }
+    return table;
   }
 
   /** A stint of an option for those of some companies; kept once it was asked for. */

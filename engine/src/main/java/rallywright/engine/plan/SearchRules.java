@@ -24,6 +24,7 @@ final class SearchRules {
   private static final double NEW_BLOCK = 0.08;
   private static final double EQUIPMENT_CHANGE = SMALL / 4;
   private static final double FULL_GAME_SHARE = 0.3;
+
   /** More stints than this of one block are dear. Assumption of this project. */
   static final int LONG_BLOCK_STINTS = 3;
 

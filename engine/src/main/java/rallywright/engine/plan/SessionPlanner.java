@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
  * problem with the same seed gives the same plan. Method: greedy start and annealing ({@code
  * PlanSearch}) over numbers of stints, then pairs and sitters stint by stint ({@code Rotation}); a
  * bound from a relaxation ({@code Relaxation}); one player alone gets rounds of tests ({@code
- * Alone}). Valid for 1 to 40 players. Limits: the order within
- * a stage of the session is that of the catalogue.
+ * Alone}). Valid for 1 to 40 players. Limits: the order within a stage of the session is that of
+ * the catalogue.
  */
 public final class SessionPlanner {
 

@@ -51,10 +51,7 @@ final class StayCheck {
       if (there < 2) {
         sentences.add(
             "From minute %.0f to %.0f only %s there and warm; two are needed."
-                    .formatted(
-                        from,
-                        until,
-                        there == 0 ? "nobody is" : "1 player is")
+                    .formatted(from, until, there == 0 ? "nobody is" : "1 player is")
                 + " Maybe let the session begin later or end sooner, or let somebody else come.");
         return;
       }

@@ -41,6 +41,7 @@ final class Walk {
   private int equipment;
   private int groupBits;
   private int drill;
+  private int rounds;
   private double shared;
 
   private Walk(SearchModel model) {
@@ -75,6 +76,7 @@ final class Walk {
     equipment = 0;
     groupBits = 0;
     drill = -1;
+    rounds = 0;
     shared = 0;
     for (int i = 0; i < stints.length; i++) {
       if (stints[i] > 0) {
@@ -114,7 +116,7 @@ final class Walk {
   private double forEverybody(int i, Option option) {
     variance += stints[i] * option.variance();
     shared += stints[i] * option.shared();
-    minutes[0] += stints[i] * option.minutes();
+    rounds += model.inTable(i, stints[i]);
     return option.blockSeconds(stints[i]);
   }
 
@@ -140,9 +142,10 @@ final class Walk {
 
   private void leaveDrill() {
     if (drill >= 0) {
-      benefit += model.benefit(drill, minutes);
+      benefit += throughout ? model.benefitOf(drill, rounds) : model.benefit(drill, minutes);
       sharedSquares += shared * shared;
       Arrays.fill(minutes, 0);
+      rounds = 0;
       shared = 0;
     }
   }

@@ -67,8 +67,7 @@ final class WishCheck {
     }
   }
 
-  private static void aboutNumbers(
-      SessionWish wish, int mostCourts, List<String> sentences) {
+  private static void aboutNumbers(SessionWish wish, int mostCourts, List<String> sentences) {
     if (wish.minutes() < SessionPlan.SHORTEST_MINUTES
         || wish.minutes() > SessionPlan.LONGEST_MINUTES) {
       sentences.add(

@@ -90,9 +90,7 @@ class AloneTest {
   void minutes_tooFewForARound_areAnsweredInASentence() {
     PlanProblem brief =
         PlanProblem.of(ONE, ToyDrills.all(), SessionWish.of(10, 1).withConfidence(0.99))
-            .withYardsticks(
-                List.of(
-                    ToyDrills.yardstick("serves", Skill.SERVE)));
+            .withYardsticks(List.of(ToyDrills.yardstick("serves", Skill.SERVE)));
     Optional<PlanAnswer> answer = Optional.of(SessionPlanner.plan(brief));
     assertThat(answer.get().toString()).contains("10 minutes are too few", "Maybe book");
   }

@@ -150,16 +150,15 @@ class AttendanceTest {
     PlanProblem problem = PlanProblem.of(four, drills, SessionWish.of(90, 2));
     PlanAnswer.Planned planned = ToyDrills.planned(problem);
     assertThat(planned.check().brokenRules()).isEmpty();
-    assertThat(planned.plan().blocks())
-        .noneMatch(block -> block.drill().value().equals("doubles"));
+    assertThat(planned.plan().blocks()).noneMatch(block -> block.drill().value().equals("doubles"));
     WhyNot.Answer why = WhyNot.of(problem).about(planned.plan(), new DrillKey("doubles"));
     assertThat(why)
         .isInstanceOfSatisfying(
             WhyNot.AgainstARule.class,
             answer -> assertThat(answer.rule()).isEqualTo(PlanRule.PRESENCE));
     assertThat(why.sentence()).contains("too few are there");
-    PlanEdit early = PlanEditor.of(problem).add(planned.plan(), new DrillKey("doubles"),
-        Line.STRAIGHT, 3);
+    PlanEdit early =
+        PlanEditor.of(problem).add(planned.plan(), new DrillKey("doubles"), Line.STRAIGHT, 3);
     assertThat(((PlanEdit.Refused) early).sentence()).contains("Too few are there");
   }
 
