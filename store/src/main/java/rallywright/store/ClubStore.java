@@ -154,6 +154,16 @@ public final class ClubStore implements AutoCloseable {
   }
 
   /**
+   * Whether the calling thread is in the middle of a change. What it then reads need not last: the
+   * change may still be taken back, or go on.
+   *
+   * @return whether work of {@link #inOneStep} is under way on this thread
+   */
+  public boolean isChanging() {
+    return database.isChanging();
+  }
+
+  /**
    * Lets several reads see one state of the club, whatever is changed meanwhile.
    *
    * @param work reads from the books of this store, on the calling thread
