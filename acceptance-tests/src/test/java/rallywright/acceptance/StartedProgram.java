@@ -73,8 +73,10 @@ final class StartedProgram implements AutoCloseable {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.add("-XX:TieredStopAtLevel=1");
+    String archive = System.getProperty("program.archive", "");
+    line.add(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive);
     line.add("-cp");
-    line.add(System.getProperty("java.class.path"));
+    line.add(System.getProperty("program.classpath", System.getProperty("java.class.path")));
     line.add("rallywright.cli.Rallywright");
     line.addAll(arguments);
     return line;

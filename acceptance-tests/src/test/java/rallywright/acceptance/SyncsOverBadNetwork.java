@@ -21,10 +21,11 @@ final class SyncsOverBadNetwork {
 
   private static final int BROWSERS = 2;
   private static final int OTHERS = 4;
-  private static final int ENTRIES = 45;
+  private static final int MOST_ENTRIES = 150;
 
   private final LaneClub club;
   private final long wanted;
+  private final int entriesEach;
   private final Random random;
   private final Map<FaultyWay.Fault, Long> faults = new EnumMap<>(FaultyWay.Fault.class);
   private long messages;
@@ -35,6 +36,7 @@ final class SyncsOverBadNetwork {
   private SyncsOverBadNetwork(Path folder, long wanted, long seed) {
     this.club = new LaneClub(folder);
     this.wanted = wanted;
+    this.entriesEach = (int) Math.min(MOST_ENTRIES, wanted / (BROWSERS + OTHERS));
     this.random = new Random(seed);
   }
 
@@ -187,8 +189,8 @@ final class SyncsOverBadNetwork {
 
     private Callable<Boolean> scoring(ScoringPhone phone) {
       return () -> {
-        while (phone.made() < ENTRIES || phone.waiting() > 0) {
-          if (phone.made() < ENTRIES) {
+        while (phone.made() < entriesEach || phone.waiting() > 0) {
+          if (phone.made() < entriesEach) {
             phone.tap();
           }
           phone.send();
@@ -197,10 +199,10 @@ final class SyncsOverBadNetwork {
       };
     }
 
-    private static String winners(Random taps) {
+    private String winners(Random taps) {
       StringBuilder winners = new StringBuilder();
       int standing = 0;
-      for (int entry = 0; entry < ENTRIES; entry++) {
+      for (int entry = 0; entry < entriesEach; entry++) {
         boolean undo = standing > 0 && taps.nextInt(4) == 0;
         standing += undo ? -1 : 1;
         winners.append(undo ? 'U' : taps.nextBoolean() ? 'A' : 'B');
