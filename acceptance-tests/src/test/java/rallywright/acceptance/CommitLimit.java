@@ -28,7 +28,8 @@ final class CommitLimit {
         Statement setting = connection.createStatement()) {
       setting.execute("pragma journal_mode = wal");
       setting.execute("pragma synchronous = full");
-      setting.execute("create table event (arrival integer primary key, id text unique, body text)");
+      setting.execute(
+          "create table event (arrival integer primary key, id text unique, body text)");
       try (PreparedStatement add =
           connection.prepareStatement("insert into event (id, body) values (?, ?)")) {
         long end = System.nanoTime() + seconds * 1_000_000_000L;

@@ -68,7 +68,10 @@ final class CourtTapper {
     String[] parts = next.split(":", 2);
     Locator button =
         page.locator(
-            "[data-act=" + parts[0] + "]" + (parts.length > 1 ? "[data-side=" + parts[1] + "]" : ""));
+            "[data-act="
+                + parts[0]
+                + "]"
+                + (parts.length > 1 ? "[data-side=" + parts[1] + "]" : ""));
     button.first().tap();
     page.locator("body:not([data-keeping])")
         .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));

@@ -168,7 +168,10 @@ final class FullHouse {
             .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(
                 HttpRequest.BodyPublishers.ofString(
-                    "key=" + key + "&_csrf=" + URLEncoder.encode(token.group(1), StandardCharsets.UTF_8)))
+                    "key="
+                        + key
+                        + "&_csrf="
+                        + URLEncoder.encode(token.group(1), StandardCharsets.UTF_8)))
             .build(),
         HttpResponse.BodyHandlers.ofString());
     for (String name : names) {

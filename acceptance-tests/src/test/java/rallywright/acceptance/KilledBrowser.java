@@ -194,8 +194,7 @@ final class KilledBrowser {
       ProcessHandle.current()
           .descendants()
           .filter(
-              each ->
-                  each.info().commandLine().orElse("").contains("--user-data-dir=" + profile))
+              each -> each.info().commandLine().orElse("").contains("--user-data-dir=" + profile))
           .forEach(ProcessHandle::destroyForcibly);
       try {
         for (int wait = 0; wait < 200 && !page.isClosed(); wait++) {

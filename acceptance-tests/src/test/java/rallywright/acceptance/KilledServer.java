@@ -55,8 +55,7 @@ final class KilledServer {
    * @param lost how many acknowledged ones were missing then, or made ones in the end
    * @param doubled how many were there twice
    */
-  record Result(
-      int kills, int made, int stored, int acknowledgedAtKills, int lost, int doubled) {}
+  record Result(int kills, int made, int stored, int acknowledgedAtKills, int lost, int doubled) {}
 
   /**
    * Runs it.
@@ -153,8 +152,7 @@ final class KilledServer {
       this.session = session;
       for (int phone = 0; phone < OTHERS; phone++) {
         int lane = BROWSERS + phone + 1;
-        var seat =
-            new ScoringPhone.LaneSeat(address, session, key, LaneClub.game(1, lane), phone);
+        var seat = new ScoringPhone.LaneSeat(address, session, key, LaneClub.game(1, lane), phone);
         phones.add(new ScoringPhone(seat, random.nextLong()));
       }
     }

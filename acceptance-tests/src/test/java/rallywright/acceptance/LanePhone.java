@@ -68,8 +68,7 @@ final class LanePhone {
     a += toA ? 1 : 0;
     b += toA ? 0 : 1;
     made++;
-    String id =
-        "01890000-%04x-7000-8%03x-%012x".formatted(session.hashCode() & 0xffff, lane, made);
+    String id = "01890000-%04x-7000-8%03x-%012x".formatted(session.hashCode() & 0xffff, lane, made);
     HttpResponse<String> answer =
         post(
             "/court/" + session + "/events",

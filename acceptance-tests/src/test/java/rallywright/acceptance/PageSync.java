@@ -91,9 +91,7 @@ final class PageSync {
     Map<?, ?> end = (Map<?, ?>) page.evaluate("globalThis.finish()");
     List<String> ids = ((List<?>) end.get("seen")).stream().map(String::valueOf).toList();
     return new Seen(
-        ids,
-        ((Number) end.get("kept")).intValue(),
-        ((Number) end.get("refused")).intValue());
+        ids, ((Number) end.get("kept")).intValue(), ((Number) end.get("refused")).intValue());
   }
 
   /**

@@ -63,8 +63,7 @@ final class PhonesWithoutRoom {
       int meanwhile = court.events().size() - before;
       phone.page.evaluate("dispatchEvent(new Event('online'))");
       unsent(phone, 0);
-      List<String> ids =
-          court.events().stream().map(event -> event.stamp().id().value()).toList();
+      List<String> ids = court.events().stream().map(event -> event.stamp().id().value()).toList();
       Set<String> single = new HashSet<>(ids);
       return new Result(
           notice,
@@ -97,8 +96,7 @@ final class PhonesWithoutRoom {
       throw new IOException("The folder cannot be made read-only.");
     }
     try {
-      return FinishedProgram.run(
-          List.of("serve", "--port", "0", "--data", folder.toString()), "");
+      return FinishedProgram.run(List.of("serve", "--port", "0", "--data", folder.toString()), "");
     } finally {
       if (mounted) {
         FullDisk.run("umount", folder.toString());

@@ -49,7 +49,9 @@ public final class RunReliability {
       case "load" -> folder -> load(folder, size > 0 ? size : LOAD_SECONDS);
       default ->
           throw new IllegalArgumentException(
-              "The part \"" + name + "\" is not known; there are kills, syncs, room, browser, load.");
+              "The part \""
+                  + name
+                  + "\" is not known; there are kills, syncs, room, browser, load.");
     };
   }
 
@@ -145,8 +147,7 @@ public final class RunReliability {
     | kills | entries shown before | lost | broken | the tap under the finger was kept |
     | ---: | ---: | ---: | ---: | ---: |
     | %d | %d | %d | %d | %d |"""
-        .formatted(
-            result.kills(), result.shown(), result.lost(), result.broken(), result.kept());
+        .formatted(result.kills(), result.shown(), result.lost(), result.broken(), result.kept());
   }
 
   private static String load(Path folder, int seconds) throws Exception {

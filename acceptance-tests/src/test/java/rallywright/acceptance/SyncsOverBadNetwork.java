@@ -51,11 +51,7 @@ final class SyncsOverBadNetwork {
    *     good network
    */
   record Result(
-      long messages,
-      Map<FaultyWay.Fault, Long> faults,
-      int sessions,
-      int entries,
-      int differing) {}
+      long messages, Map<FaultyWay.Fault, Long> faults, int sessions, int entries, int differing) {}
 
   /**
    * Runs it.

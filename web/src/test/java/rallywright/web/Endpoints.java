@@ -68,8 +68,7 @@ final class Endpoints {
   }
 
   private static String name(Parameter parameter) {
-    RequestParam given =
-        AnnotatedElementUtils.findMergedAnnotation(parameter, RequestParam.class);
+    RequestParam given = AnnotatedElementUtils.findMergedAnnotation(parameter, RequestParam.class);
     return given == null || given.name().isEmpty() ? parameter.getName() : given.name();
   }
 }

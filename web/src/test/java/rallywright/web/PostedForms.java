@@ -41,8 +41,7 @@ final class PostedForms {
         continue;
       }
       HttpResponse<String> answer = coach.get(page);
-      boolean html =
-          answer.headers().firstValue("Content-Type").orElse("").startsWith("text/html");
+      boolean html = answer.headers().firstValue("Content-Type").orElse("").startsWith("text/html");
       if (html && answer.statusCode() == 200) {
         forms.read(page, answer.body());
         due.addAll(links(answer.body()));

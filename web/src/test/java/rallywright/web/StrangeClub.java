@@ -98,7 +98,17 @@ final class StrangeClub implements AutoCloseable {
   /** Good parts of addresses. */
   List<String> ids() {
     return Stream.concat(
-            Stream.of(SESSION, SampleClub.OTHER.value(), "p1", "p2", "g1", "v1", "wim", "dink-game", "spare-3", "spare-7"),
+            Stream.of(
+                SESSION,
+                SampleClub.OTHER.value(),
+                "p1",
+                "p2",
+                "g1",
+                "v1",
+                "wim",
+                "dink-game",
+                "spare-3",
+                "spare-7"),
             day.stream())
         .toList();
   }

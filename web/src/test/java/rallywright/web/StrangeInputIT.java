@@ -69,8 +69,7 @@ class StrangeInputIT {
   @BeforeContainer
   static void start() {
     club = new StrangeClub();
-    endpoints =
-        Endpoints.all().stream().filter(each -> !each.path().endsWith("/changes")).toList();
+    endpoints = Endpoints.all().stream().filter(each -> !each.path().endsWith("/changes")).toList();
     List<String> starts = new ArrayList<>(List.of("/", "/settings"));
     PAGES.forEach(page -> starts.add(page.formatted(StrangeClub.SESSION)));
     club.ids().forEach(id -> starts.addAll(List.of("/players/" + id, "/rotations/" + id)));
@@ -238,7 +237,8 @@ class StrangeInputIT {
       } else if (strange.oneIn(4)) {
         filled.append(strange.encoded(StrangeClub.SESSION));
       } else {
-        String id = path.startsWith("/sessions") && !strange.oneIn(5)
+        String id =
+            path.startsWith("/sessions") && !strange.oneIn(5)
                 ? StrangeClub.SESSION
                 : strange.one(club.ids());
         filled.append(path.endsWith("/remove") ? "spare-" + strange.below(30) : id);

@@ -16,7 +16,8 @@ final class StrangeValues {
 
   /** Spoilt texts as they stand in an address or a form, that is percent-encoded. */
   private static final List<String> ENCODED =
-      List.of("%00", "%ED%A0%80", "%FF%FE", "%2e%2e%2f", "%252e", "a%0d%0ab", "%F0%9F%8E%BE", "%C2");
+      List.of(
+          "%00", "%ED%A0%80", "%FF%FE", "%2e%2e%2f", "%252e", "a%0d%0ab", "%F0%9F%8E%BE", "%C2");
 
   private static final List<String> TEXTS =
       List.of(

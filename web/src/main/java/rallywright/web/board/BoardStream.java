@@ -61,7 +61,10 @@ final class BoardStream {
     }
   }
 
-  /** A stream for one more board of a session; it begins with the present state, so that a gap is caught up. */
+  /**
+   * A stream for one more board of a session; it begins with the present state, so that a gap is
+   * caught up.
+   */
   SseEmitter join(SessionId session) {
     SseEmitter emitter = new SseEmitter(0L);
     emitter.onCompletion(() -> open.remove(emitter));
@@ -79,8 +82,7 @@ final class BoardStream {
     }
     long now = store.revision();
     if (now != seen) {
-      Optional<Set<SessionId>> scored =
-          seen < 0 ? Optional.empty() : trail.addedBetween(seen, now);
+      Optional<Set<SessionId>> scored = seen < 0 ? Optional.empty() : trail.addedBetween(seen, now);
       seen = now;
       quiet = 0;
       open.forEach(

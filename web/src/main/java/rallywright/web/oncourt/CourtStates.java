@@ -78,8 +78,7 @@ final class CourtStates {
     out.put("planMark", mark);
     if (!mark.equals(plan)) {
       out.put(
-          "plan",
-          plans.of(id, mark, () -> PhonePlan.of(open, units.current(), weather.of(id))));
+          "plan", plans.of(id, mark, () -> PhonePlan.of(open, units.current(), weather.of(id))));
     }
     return ResponseEntity.ok(JSON.writeValueAsString(out));
   }

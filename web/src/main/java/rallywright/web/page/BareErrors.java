@@ -24,8 +24,7 @@ public final class BareErrors extends ErrorReportValve {
     try {
       response.setContentType("text/plain;charset=UTF-8");
       response.setHeader("X-Content-Type-Options", "nosniff");
-      byte[] words =
-          (ErrorWords.of(status, "").sentence() + "\n").getBytes(StandardCharsets.UTF_8);
+      byte[] words = (ErrorWords.of(status, "").sentence() + "\n").getBytes(StandardCharsets.UTF_8);
       response.getOutputStream().write(words);
       response.finishResponse();
     } catch (IOException gone) {

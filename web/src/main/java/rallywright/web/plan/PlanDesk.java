@@ -12,7 +12,6 @@ import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
-import rallywright.web.page.NotHere;
 import rallywright.engine.plan.Attendee;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.Coverage;
@@ -33,6 +32,7 @@ import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
 import rallywright.store.ClubStore;
+import rallywright.web.page.NotHere;
 import rallywright.web.progress.ClubReadings;
 
 /** Joins who is there, what their scores say and the drills into a problem for the planner. */
