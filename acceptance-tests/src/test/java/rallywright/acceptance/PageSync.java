@@ -60,6 +60,8 @@ final class PageSync {
       }
       """;
 
+  private static final double PATIENCE_MS = 900_000;
+
   private final Page page;
 
   PageSync(BrowserContext context) {
@@ -79,7 +81,10 @@ final class PageSync {
 
   /** Waits until all is home, as far as the phone knows. */
   void waitUntilHome() {
-    page.waitForFunction("() => globalThis.scored !== null");
+    page.waitForFunction(
+        "() => globalThis.scored !== null",
+        null,
+        new Page.WaitForFunctionOptions().setTimeout(PATIENCE_MS));
     Object problem = page.evaluate("globalThis.scored");
     if (!problem.equals("")) {
       throw new IllegalStateException("The phone said: " + problem);

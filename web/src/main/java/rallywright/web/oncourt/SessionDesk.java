@@ -102,6 +102,7 @@ public final class SessionDesk {
    */
   Set<EventId> keep(OpenSession open, List<CourtEvent> events) {
     SessionId session = open.session().id();
+    boolean partOfMore = store.isChanging();
     boolean mayChangeState =
         open.session().state() != Session.State.RUNNING
             || events.stream().anyMatch(SessionDesk::mayBeginOrEnd);
@@ -115,7 +116,7 @@ public final class SessionDesk {
                       && store.sessions().find(session).filter(this::noteState).isPresent();
               return new Written(appended, noted, store.revision());
             });
-    if (!written.stateNoted()) {
+    if (!written.stateNoted() && !partOfMore) {
       trail.added(written.revision(), session);
     }
     return new HashSet<>(written.appended().differing());
