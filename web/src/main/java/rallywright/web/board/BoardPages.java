@@ -70,8 +70,7 @@ final class BoardPages {
 
   @GetMapping(path = "/sessions/{id}/changes", produces = MediaType.TEXT_EVENT_STREAM_VALUE)
   SseEmitter changes(@PathVariable String id) {
-    found(id);
-    return stream.join();
+    return stream.join(found(id).session().id());
   }
 
   /** Begins the block that the coach saw as the next one; phones follow. */
@@ -85,8 +84,7 @@ final class BoardPages {
       Confirmation.say(
           redirect, "That block has begun already, or is gone. The board shows what is next.");
     } else {
-      desk.keepTyped(
-          open.session().id(), List.of(new CourtEvent.BlockStarted(stamp(open), next.get().id())));
+      desk.keepTyped(open, List.of(new CourtEvent.BlockStarted(stamp(open), next.get().id())));
       Confirmation.say(redirect, open.title(next.get()) + " has begun; the phones follow.");
     }
     return "redirect:/sessions/" + id + "/board";
@@ -97,7 +95,7 @@ final class BoardPages {
   String end(@PathVariable String id, RedirectAttributes redirect) {
     OpenSession open = found(id);
     if (!open.progress().isEnded()) {
-      desk.keepTyped(open.session().id(), List.of(new CourtEvent.SessionEnded(stamp(open))));
+      desk.keepTyped(open, List.of(new CourtEvent.SessionEnded(stamp(open))));
       Confirmation.say(redirect, "The session has ended; scores can still be corrected.");
     }
     return "redirect:/sessions/" + id + "/board";
