@@ -182,6 +182,7 @@ class ArchiveIT {
     assertThat(table(file, "tables/yardsticks.csv").get(0).get("hits")).isEqualTo("14");
     assertThat(table(file, "tables/events.csv")).hasSize(Examples.oneOfEach().size());
     assertThat(table(file, "tables/efforts.csv")).hasSize(2);
+    assertThat(table(file, "tables/notes.csv")).hasSize(2);
   }
 
   @Test

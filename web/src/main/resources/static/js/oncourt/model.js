@@ -74,7 +74,8 @@ import { at, isSideOut } from './score.js';
  * @property {[number|null, number|null]} picked an unfinished score that is being picked
  * @property {{kind: string, id?: string}|null} sheet
  * @property {string} said what was just done
- * @property {string} problem why the last change of who plays was not made
+ * @property {string} problem why the last change of who plays was not made, or a note not kept
+ * @property {string} about what a note that is being written is about; empty as usual
  * @property {'right'|'left'} hand
  * @property {'usual'|'large'} size of the type
  * @property {'auto'|'bright'|'dark'} light
@@ -99,9 +100,10 @@ export class Scene {
     this.events = events;
     this.session = foldSession(plan.blocks, events);
     this.block = this.shownBlock();
-    this.lanes = [...new Set((this.block?.games ?? []).map((game) => game.lane))];
+    this.games = (this.block?.games ?? []).filter((game) => !this.fallsAway(game));
+    this.lanes = [...new Set(this.games.map((game) => game.lane))];
     this.lane = this.lanes.includes(choice.lane ?? '') ? choice.lane : this.lanes[0] ?? null;
-    this.laneGames = (this.block?.games ?? []).filter((game) => game.lane === this.lane);
+    this.laneGames = this.games.filter((game) => game.lane === this.lane);
     this.game =
       this.laneGames.find((game) => game.id === choice.game)
       ?? this.laneGames.find((game) => !this.isOver(game))
@@ -148,7 +150,27 @@ export class Scene {
 
   /** Games of the block shown that are not over. */
   openGames() {
-    return (this.block?.games ?? []).filter((game) => !this.isOver(game));
+    return this.games.filter((game) => !this.isOver(game));
+  }
+
+  /** Whether a game is not played any more because its block ends sooner. @param {GamePlan} game */
+  fallsAway(game) {
+    const limit = this.session.limits.get(this.block?.id ?? '');
+    return Boolean(limit?.without?.includes(game.id)) && this.view(game).status === 'NOT_BEGUN';
+  }
+
+  /** The block that is on for everybody, or was last. @returns {BlockPlan|null} */
+  present() {
+    const { blocks } = this.plan;
+    const started = blocks.filter(({ id }) => this.session.starts.has(id));
+    return blocks.find(({ id }) => id === this.session.current) ?? started.pop() ?? null;
+  }
+
+  /** Whether the others have gone on from the block shown. */
+  isBehind() {
+    const present = this.present();
+    return this.block !== null && present !== null && !this.isOn()
+      && this.plan.blocks.indexOf(this.block) < this.plan.blocks.indexOf(present);
   }
 
   /** Whether those who play should hear now who stands where. */

@@ -1,7 +1,7 @@
 // What surrounds every view: the bar on top, the way home, the row of what can be done next.
 
 import { el } from '../dom.js';
-import { clock } from '../clock.js';
+import { clock, endsByClock } from '../clock.js';
 import { names, undoable, written } from '../model.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
@@ -23,7 +23,7 @@ export function bar(scene, way, now) {
 /** The time left in games that end by the horn. @param {Scene} scene @param {number} now */
 function hornIn(scene, now) {
   const { block } = scene;
-  return block && block.end === 'BY_CLOCK' && block.games.length > 0 && scene.isOn()
+  return block && block.games.length > 0 && endsByClock(scene, block) && scene.isOn()
     ? el('span.bar-way', { role: 'timer', 'data-key': 'horn' },
       clock(scene, block, now).text)
     : null;
@@ -103,6 +103,9 @@ export function onward(scene) {
     return leading('next-game', 'Next game', `${who(following, 'A')} – ${who(following, 'B')}`);
   }
   const block = scene.next();
+  if (scene.isBehind()) {
+    return leading('follow', 'On to', scene.present()?.title ?? '');
+  }
   if (!scene.isOn()) {
     return leading('start-block', 'Start', scene.block?.title ?? '');
   }
