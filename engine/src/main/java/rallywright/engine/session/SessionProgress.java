@@ -46,6 +46,7 @@ public final class SessionProgress {
   private final List<Dispute> disputes = new ArrayList<>();
   private final Map<BlockId, BlockLimited> limits = new HashMap<>();
   private SessionNotes notes = new SessionNotes(List.of(), List.of());
+  private final Map<GameId, CourtEvent.Stamp> results = new HashMap<>();
   private boolean ended;
 
   private SessionProgress(Session session) {
@@ -122,6 +123,8 @@ public final class SessionProgress {
     } else if (event instanceof BlockEnded finished) {
       ends.put(finished.block(), finished.stamp().atMillis());
       current = current.filter(block -> !block.equals(finished.block()));
+    } else if (event instanceof FinalScoreGiven given) {
+      results.putIfAbsent(given.game(), given.stamp());
     } else if (event instanceof BlockLimited limited) {
       limits.put(limited.block(), limited);
     } else if (event instanceof YardstickCounted counted) {
@@ -163,6 +166,16 @@ public final class SessionProgress {
    */
   public Optional<GameProgress> game(GameId game) {
     return Optional.ofNullable(games.get(game));
+  }
+
+  /**
+   * The first entry of a game's result as a whole; a later correction does not move it.
+   *
+   * @param game its id
+   * @return when and by which phone, or empty where there is none
+   */
+  public Optional<CourtEvent.Stamp> resultOf(GameId game) {
+    return Optional.ofNullable(results.get(game));
   }
 
   /**

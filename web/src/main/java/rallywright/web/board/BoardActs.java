@@ -52,8 +52,7 @@ final class BoardActs {
           "That block has begun already, or is gone. The board shows what is next.");
     }
     List<CourtEvent> events = new ArrayList<>();
-    open.current()
-        .ifPresent(on -> events.add(new CourtEvent.BlockEnded(stamp(), on.id())));
+    open.current().ifPresent(on -> events.add(new CourtEvent.BlockEnded(stamp(), on.id())));
     events.add(new CourtEvent.BlockStarted(stamp(), next.get().id()));
     return new CoachAct(events, open.title(next.get()) + " has begun; the phones follow.");
   }

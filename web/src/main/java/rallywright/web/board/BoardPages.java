@@ -105,8 +105,7 @@ final class BoardPages {
 
   /** The block that is on ends sooner: in some minutes, or with the games that are on. */
   @PostMapping("/sessions/{id}/board/shorten")
-  String shorten(
-      @PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
+  String shorten(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
     FormReader in = FormReader.of(request);
     String block = in.raw("block");
     if (in.ticked("last")) {
@@ -160,7 +159,9 @@ final class BoardPages {
 
   private String act(String id, RedirectAttributes redirect, Function<BoardActs, CoachAct> act) {
     String said =
-        desk.act(session(id), open -> act.apply(new BoardActs(open, clock.millis(), desk::freshEventId)))
+        desk.act(
+                session(id),
+                open -> act.apply(new BoardActs(open, clock.millis(), desk::freshEventId)))
             .orElseThrow(BoardPages::notHere);
     return said(id, redirect, said);
   }

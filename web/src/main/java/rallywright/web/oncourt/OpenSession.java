@@ -12,8 +12,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
-import rallywright.engine.court.CourtLane;
 import rallywright.engine.club.Venue;
+import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.PlannedBlock;
@@ -22,8 +22,8 @@ import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.EventId;
-import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.GameFormats;
+import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
 import rallywright.paper.DrillBook;
@@ -171,8 +171,7 @@ public final class OpenSession {
   boolean isOnlyNotedOn() {
     return events.stream()
         .allMatch(
-            event ->
-                event instanceof CourtEvent.NoteWritten || event instanceof CourtEvent.Undone);
+            event -> event instanceof CourtEvent.NoteWritten || event instanceof CourtEvent.Undone);
   }
 
   /** Whether a player takes part. */

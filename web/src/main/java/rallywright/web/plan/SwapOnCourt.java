@@ -81,7 +81,8 @@ public final class SwapOnCourt {
     Set<GameId> staying = staying(open, present);
     PlanEdit whole =
         desk.edit(
-            open.session(), editor -> inEveryBlock(new Pass(editor, open, staying, not), one, other));
+            open.session(),
+            editor -> inEveryBlock(new Pass(editor, open, staying, not), one, other));
     if (whole instanceof PlanEdit.Refused refused) {
       return not.isEmpty() ? refused.sentence() : not.get(0);
     }
@@ -100,8 +101,7 @@ public final class SwapOnCourt {
    * @param staying games that keep their players
    * @param not why a block could not be changed; filled on the way
    */
-  private record Pass(
-      PlanEditor editor, OpenSession open, Set<GameId> staying, List<String> not) {}
+  private record Pass(PlanEditor editor, OpenSession open, Set<GameId> staying, List<String> not) {}
 
   private static PlanEdit inEveryBlock(Pass pass, PlayerId one, PlayerId other) {
     SeatChange seats = new SeatChange(pass.editor(), pass.open());

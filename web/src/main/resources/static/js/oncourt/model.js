@@ -114,7 +114,7 @@ export class Scene {
   /** @returns {BlockPlan|null} null once everything has been played */
   shownBlock() {
     const { blocks } = this.plan;
-    if (this.choice.block === 'end') {
+    if (this.choice.block === 'end' || (this.choice.block === null && this.session.end)) {
       return null;
     }
     const wanted = this.choice.block ?? this.session.current;

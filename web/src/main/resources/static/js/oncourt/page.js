@@ -101,11 +101,12 @@ function show() {
 /** A game under a finger stays, whatever begins elsewhere; otherwise the phone follows. */
 /** @param {Scene} now */
 function stay(now) {
-  const on = now.session.current;
+  const on = now.session.end ? 'end' : now.session.current;
   if (wasOn !== undefined && wasOn !== on && choice.block === null && wasOn !== null) {
     const before = sceneOf({ ...choice, block: wasOn });
     if (before.game && before.view(before.game).status === 'RUNNING' && on !== null) {
-      choice = { ...choice, block: wasOn, said: `${now.blockTitle(on)} has started.` };
+      choice = { ...choice, block: wasOn, said: on === 'end' ? 'The session has ended.'
+        : `${now.blockTitle(on)} has started.` };
       now.choice = choice;
       Object.assign(now, sceneOf(choice));
     }

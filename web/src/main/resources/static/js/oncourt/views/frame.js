@@ -102,6 +102,9 @@ export function onward(scene) {
   if (scene.game && scene.isOver(scene.game) && following) {
     return leading('next-game', 'Next game', `${who(following, 'A')} – ${who(following, 'B')}`);
   }
+  if (scene.session.end) {
+    return leading('to-end', 'Next', 'Effort and end');
+  }
   const block = scene.next();
   if (scene.isBehind()) {
     return leading('follow', 'On to', scene.present()?.title ?? '');
