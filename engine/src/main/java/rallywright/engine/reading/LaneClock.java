@@ -3,6 +3,7 @@ package rallywright.engine.reading;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rallywright.engine.club.PlayerId;
@@ -21,10 +22,13 @@ import rallywright.engine.session.SessionProgress;
  * tells nothing (both limits: assumptions of this project). From the last ball of a game to the
  * first tap of the next game of the same people there are the change, one wait and one rally.
  *
+ * <p>Between two games a lane may wait for the others. So what lies between them counts only on the
+ * lane whose game of that turn ended last: whoever ended last waited for nobody.
+ *
  * <p>Games with a result alone tell a span from the result before to their own, where the same
  * people played on in other roles. Where results of a lane came too quickly to be played, somebody
- * entered them together, and none of them tells a time. Times of two phones are never compared, and
- * what the desk typed is no time of play.
+ * entered them together, and none of them tells a time. Times of two phones are compared only to
+ * see which lane was last, and what the desk typed is no time of play.
  */
 final class LaneClock {
 
@@ -60,8 +64,18 @@ final class LaneClock {
       return players;
     }
 
+    private boolean endedLast(Map<Integer, Long> lastEnds) {
+      Long last = lastEnds.get(progress.game().turn());
+      return last != null && endMillis().filter(last::equals).isPresent();
+    }
+
     private int points() {
       return progress.score().total() - progress.format().start().total();
+    }
+
+    /** When it ended, in milliseconds since 1970; empty where no phone saw it. */
+    Optional<Long> endMillis() {
+      return end().filter(mark -> !mark.phone().isEmpty()).map(Mark::millis);
     }
 
     /** The end of its last ball, as seen by a phone. */
@@ -95,13 +109,15 @@ final class LaneClock {
    * Reads a lane.
    *
    * @param games its games in order; empty where one tells nothing
+   * @param lastEnds for each turn when its last lane ended; a turn of which that is not known is
+   *     missing
    */
-  static LaneClock of(List<Optional<Entered>> games) {
+  static LaneClock of(List<Optional<Entered>> games, Map<Integer, Long> lastEnds) {
     LaneClock clock = new LaneClock();
     Optional<Entered> before = Optional.empty();
     for (Optional<Entered> game : games) {
       if (game.isPresent()) {
-        clock.take(before, game.get());
+        clock.take(before.filter(each -> each.endedLast(lastEnds)), game.get());
       }
       before = game;
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
@@ -60,7 +61,11 @@ public final class RecordedPaces implements DrillPaces {
       for (PlannedBlock block : session.session().plan().blocks()) {
         Drill drill = drills.get(block.drill());
         if (drill != null) {
-          lanes(block).forEach(lane -> read(drill, LaneClock.entered(session, lane, readable)));
+          read(
+              drill,
+              lanes(block).stream()
+                  .map(lane -> LaneClock.entered(session, lane, readable))
+                  .toList());
         }
       }
     }
@@ -79,8 +84,34 @@ public final class RecordedPaces implements DrillPaces {
     return List.copyOf(lanes.values());
   }
 
-  private void read(Drill drill, List<Optional<LaneClock.Entered>> games) {
-    LaneClock clock = LaneClock.of(games);
+  private void read(Drill drill, List<List<Optional<LaneClock.Entered>>> lanes) {
+    Map<Integer, Long> lastEnds = lastEnds(lanes);
+    lanes.forEach(games -> add(drill, LaneClock.of(games, lastEnds)));
+  }
+
+  /** When the last lane ended each turn, where every lane's end is known. */
+  private static Map<Integer, Long> lastEnds(List<List<Optional<LaneClock.Entered>>> lanes) {
+    Map<Integer, Long> ends = new HashMap<>();
+    int turns = lanes.stream().mapToInt(List::size).max().orElse(0);
+    for (int at = 0; at < turns; at++) {
+      int turn = at;
+      List<Optional<LaneClock.Entered>> games =
+          lanes.stream().filter(lane -> lane.size() > turn).map(lane -> lane.get(turn)).toList();
+      List<Long> known =
+          games.stream().flatMap(Optional::stream).flatMap(RecordedPaces::end).toList();
+      if (known.size() == games.size()) {
+        int number = games.get(0).orElseThrow().progress().game().turn();
+        ends.put(number, Collections.max(known));
+      }
+    }
+    return ends;
+  }
+
+  private static Stream<Long> end(LaneClock.Entered game) {
+    return game.endMillis().stream();
+  }
+
+  private void add(Drill drill, LaneClock clock) {
     tapped.computeIfAbsent(drill.key(), key -> new ArrayList<>()).addAll(clock.tapped());
     results.computeIfAbsent(drill.key(), key -> new ArrayList<>()).addAll(clock.results());
     changes.computeIfAbsent(drill, key -> new ArrayList<>()).addAll(clock.changes());
@@ -97,6 +128,16 @@ public final class RecordedPaces implements DrillPaces {
       }
     }
     return after(first, spans);
+  }
+
+  /**
+   * The paces after taps of single rallies alone, with the usual change of roles.
+   *
+   * @return the paces
+   */
+  public DrillPaces ofTapsAlone() {
+    return (drill, game) ->
+        after(DrillPaces.FIRST_IDEAS.of(drill, game), tapped.getOrDefault(drill.key(), List.of()));
   }
 
   private static RallyPace after(RallyPace first, List<RallySpan> spans) {

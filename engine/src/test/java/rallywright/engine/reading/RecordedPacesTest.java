@@ -54,6 +54,8 @@ class RecordedPacesTest {
   private static final LogNormal IN_PLAY = LogNormal.of(9, 5);
   private static final LogNormal BETWEEN = LogNormal.of(12, 4);
   private static final double RALLY_SECONDS = 9 + 12;
+  private static final List<PlayerId> PEOPLE =
+      List.of(new PlayerId("ana"), new PlayerId("bo"), new PlayerId("cy"), new PlayerId("di"));
   private static final int EVENINGS = 40;
   private static final int GAMES = 8;
 
@@ -86,6 +88,13 @@ class RecordedPacesTest {
   void results_someEnteredLate_andWholeEveningsTogether_tellTheSame() {
     playResults(0.1);
     assertThat(pace()).isCloseTo(RALLY_SECONDS, within(0.05 * RALLY_SECONDS));
+  }
+
+  @Test
+  void lanesThatWaitForOneAnother_tellTheSame() {
+    playInStep(16);
+    assertThat(pace()).isCloseTo(RALLY_SECONDS, within(0.03 * RALLY_SECONDS));
+    assertThat(paces().roleSeconds()).isCloseTo(16, within(2.5));
   }
 
   @Test
@@ -147,6 +156,36 @@ class RecordedPacesTest {
     }
   }
 
+  /** Two lanes, one tapped and one with results, that begin each turn together. */
+  private void playInStep(double changeSeconds) {
+    for (int evening = 0; evening < 2 * EVENINGS; evening++) {
+      Session session = session(evening, 2);
+      double clock = 0;
+      double end = 0;
+      for (PlannedGame game : session.plan().blocks().get(0).games()) {
+        boolean first = game.place().lane() == Lane.STRAIGHT_RIGHT;
+        clock = first ? end + changeSeconds : clock;
+        double at = clock;
+        boolean isTapped = first == (evening % 2 == 0);
+        for (int rally = 0; rally < 7; rally++) {
+          at += rally();
+          Side winner = rally % 3 == 2 ? Side.B : Side.A;
+          if (isTapped) {
+            events.add(
+                new CourtEvent.RallyPlayed(stamp(session, at), game.id(), Rally.wonBy(winner)));
+          }
+        }
+        if (!isTapped) {
+          events.add(
+              new CourtEvent.FinalScoreGiven(
+                  stamp(session, at), game.id(), Score.of(5, 2), CourtEvent.Finish.PLAYED_OUT));
+        }
+        end = Math.max(end, at);
+      }
+      close(session);
+    }
+  }
+
   private double rally() {
     return IN_PLAY.quantile(chance()) + BETWEEN.quantile(chance());
   }
@@ -191,21 +230,27 @@ class RecordedPacesTest {
     return DrillPaces.FIRST_IDEAS.of(DRILL, scored()).meanSeconds();
   }
 
-  /** One lane on which two people play game after game in changing places. */
   private static Session session(int number) {
-    Seat ana = new Seat(Role.EVEN, List.of(new PlayerId("ana")));
-    Seat bo = new Seat(Role.EVEN, List.of(new PlayerId("bo")));
+    return session(number, 1);
+  }
+
+  /** Lanes on which two people each play game after game in changing places. */
+  private static Session session(int number, int lanes) {
     List<PlannedGame> games = new ArrayList<>();
     List<List<PlayerId>> sitting = new ArrayList<>();
     for (int turn = 1; turn <= GAMES; turn++) {
-      games.add(
-          new PlannedGame(
-              new GameId("g" + number + "-" + turn),
-              turn,
-              new CourtLane(1, Lane.STRAIGHT_RIGHT),
-              turn % 2 == 0 ? ana : bo,
-              turn % 2 == 0 ? bo : ana,
-              HeadStart.NONE));
+      for (int lane = 0; lane < lanes; lane++) {
+        Seat one = new Seat(Role.EVEN, List.of(PEOPLE.get(2 * lane)));
+        Seat other = new Seat(Role.EVEN, List.of(PEOPLE.get(2 * lane + 1)));
+        games.add(
+            new PlannedGame(
+                new GameId("g" + number + "-" + turn + "-" + lane),
+                turn,
+                new CourtLane(1, lane == 0 ? Lane.STRAIGHT_RIGHT : Lane.STRAIGHT_LEFT),
+                turn % 2 == 0 ? one : other,
+                turn % 2 == 0 ? other : one,
+                HeadStart.NONE));
+      }
       sitting.add(List.of());
     }
     PlannedBlock block =

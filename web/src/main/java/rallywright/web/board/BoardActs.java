@@ -54,7 +54,23 @@ final class BoardActs {
     List<CourtEvent> events = new ArrayList<>();
     open.current().ifPresent(on -> events.add(new CourtEvent.BlockEnded(stamp(), on.id())));
     events.add(new CourtEvent.BlockStarted(stamp(), next.get().id()));
-    return new CoachAct(events, open.title(next.get()) + " has begun; the phones follow.");
+    return new CoachAct(
+        events, open.title(next.get()) + " has begun; the phones follow." + leftOpen());
+  }
+
+  /** Games of the block that is on without a result, in a sentence, or nothing. */
+  private String leftOpen() {
+    long left =
+        open.current().stream()
+            .flatMap(block -> open.lanes(block).stream())
+            .flatMap(List::stream)
+            .filter(game -> !open.isOver(game))
+            .count();
+    return left == 0
+        ? ""
+        : left == 1
+            ? " 1 game before it has no result yet; it can still be scored."
+            : " %d games before it have no result yet; they can still be scored.".formatted(left);
   }
 
   /** Gives the block that is on so many minutes from now. */

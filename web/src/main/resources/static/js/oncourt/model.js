@@ -232,6 +232,8 @@ export function undoable(scene) {
 /** @param {Scene} scene @returns {CourtEvent|null} */
 function lastHere(scene) {
   const { block, game, session, choice } = scene;
+  // The start of a block from which the others have gone on is not this phone's to take back.
+  const start = block && !scene.isBehind() ? session.starts.get(block.id) ?? null : null;
   const newest = (/** @type {(event: CourtEvent) => boolean|undefined} */ test) =>
     [...session.counted].reverse().find(test) ?? null;
   if (!block) {
@@ -239,17 +241,17 @@ function lastHere(scene) {
   }
   if (block.kind === 'YARDSTICK') {
     const counts = newest((event) => event.type === 'yardstick' && event.block === block.id);
-    return counts ?? session.starts.get(block.id) ?? null;
+    return counts ?? start;
   }
   if (choice.mode === 'lanes' && block.games.length > 0) {
     const here = new Set(block.games.map((each) => each.id));
     return newest((event) => event.game !== undefined && here.has(event.game))
-      ?? session.starts.get(block.id) ?? null;
+      ?? start;
   }
   if (game && scene.view(game).last) {
     return scene.view(game).last;
   }
-  return newest((event) => event.type === 'block-started' && event.block === block.id);
+  return start && newest((event) => event.type === 'block-started' && event.block === block.id);
 }
 
 /** A block that started when another ended: both go together. */
