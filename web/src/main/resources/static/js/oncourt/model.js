@@ -205,7 +205,16 @@ export class Scene {
 
   /** @param {string|undefined} id */
   blockTitle(id) {
-    return this.plan.blocks.find((block) => block.id === id)?.title ?? 'a block';
+    const block = this.plan.blocks.find((each) => each.id === id);
+    return block ? this.titleOf(block) : 'a block';
+  }
+
+  /** The title of a block, with its number where another one has the same. */
+  /** @param {BlockPlan} block */
+  titleOf(block) {
+    const { blocks } = this.plan;
+    const alone = blocks.every((each) => each === block || each.title !== block.title);
+    return alone ? block.title : `${blocks.indexOf(block) + 1}. ${block.title}`;
   }
 }
 

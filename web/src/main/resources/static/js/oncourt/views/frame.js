@@ -107,13 +107,14 @@ export function onward(scene) {
   }
   const block = scene.next();
   if (scene.isBehind()) {
-    return leading('follow', 'On to', scene.present()?.title ?? '');
+    return leading('follow', 'On to', scene.blockTitle(scene.present()?.id));
   }
   if (!scene.isOn()) {
-    return leading('start-block', 'Start', scene.block?.title ?? '');
+    return leading('start-block', 'Start', scene.blockTitle(scene.block?.id));
   }
   const done = scene.openGames().length === 0;
-  return leading(block ? 'next-block' : 'to-end', 'Next', block?.title ?? 'Effort and end', done);
+  return leading(block ? 'next-block' : 'to-end', 'Next',
+    block ? scene.titleOf(block) : 'Effort and end', done);
 }
 
 /** Who plays a side and in which role. @param {import('../model.js').GamePlan} game

@@ -50,6 +50,6 @@ function subjects(scene) {
   const about = subject(scene);
   const blocks = scene.plan.blocks.filter(({ id }) =>
     id === scene.block?.id || about === `block ${id}`);
-  return [...blocks.map(({ id, title }) => [`block ${id}`, title]), ['session', 'The session'],
+  return [...blocks.map((block) => [`block ${block.id}`, scene.titleOf(block)]), ['session', 'The session'],
     ...scene.plan.players.map(({ id, name }) => [`player ${id}`, name])];
 }

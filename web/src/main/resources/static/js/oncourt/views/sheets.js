@@ -51,7 +51,7 @@ function blocks(scene) {
       block === scene.block)),
     line('end', 'Effort and end', scene.session.end ? 'done' : '', scene.block === null)),
     scene.isBehind() ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'back',
-      'data-key': 'back' }, `Take everybody back to ${scene.block?.title}`) : null]);
+      'data-key': 'back' }, `Take everybody back to ${scene.blockTitle(scene.block?.id)}`) : null]);
 }
 
 /** @param {Scene} scene @param {import('../model.js').BlockPlan} block */
@@ -144,11 +144,11 @@ function othersPlay(scene) {
 
 /** Somebody wants to play a block again while the others have gone on. @param {Scene} scene */
 function back(scene) {
-  const there = scene.present()?.title ?? 'the next block';
+  const there = scene.blockTitle(scene.present()?.id);
   return sheet('Take everybody back?', [
-    el('p', {}, `The session has gone on to ${there}. Going back to ${scene.block?.title} takes `
-      + 'every phone and the board along. Scores stay as they are; games that are still open there '
-      + 'can be scored without going back.'),
+    el('p', {}, `The session has gone on to ${there}. Going back to `
+      + `${scene.blockTitle(scene.block?.id)} takes every phone and the board along. Scores stay as `
+      + 'they are; games that are still open there can be scored without going back.'),
     el('div.acts', {},
       el('button.act', { 'data-act': 'start-back' }, el('span.act-word', {}, 'Take all back')),
       el('button.act.act-now', { 'data-act': 'follow' }, el('span.act-word', {}, 'On to'),
