@@ -209,12 +209,12 @@ export class Scene {
     return block ? this.titleOf(block) : 'a block';
   }
 
-  /** The title of a block, with its number where another one has the same. */
+  /** The title of a block, with its number where one that is on or near has the same. */
   /** @param {BlockPlan} block */
   titleOf(block) {
-    const { blocks } = this.plan;
-    const alone = blocks.every((each) => each === block || each.title !== block.title);
-    return alone ? block.title : `${blocks.indexOf(block) + 1}. ${block.title}`;
+    const near = [this.block, this.present(), this.next()];
+    const same = near.some((each) => each && each !== block && each.title === block.title);
+    return same ? `${this.plan.blocks.indexOf(block) + 1}. ${block.title}` : block.title;
   }
 }
 
