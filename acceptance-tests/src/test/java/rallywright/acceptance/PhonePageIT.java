@@ -123,7 +123,7 @@ class PhonePageIT {
   @Test
   void olderProgram_isTold_andTheEventsStayUntilItUnderstands() {
     CourtPhone phone = court.phone();
-    changeState(phone.page, "\"form\":2", "\"form\":1");
+    changeState(phone.page, "\"form\":3", "\"form\":2");
     phone.page.locator("[data-key=older]").waitFor();
     assertThat(phone.text("[data-key=older]")).contains("older than this page", "stay on this");
     rateEffort(phone, 4);

@@ -30,7 +30,8 @@ record UsualStint(StintTime time, End end, int onCourt) {
     int lanes = Math.max(1, new Rotation(context, Rotation.Care.QUICK).groupsPossible(line));
     List<Timing> games = Collections.nCopies(shape.turns(), game(line, context));
     End end = BlockClock.endFor(lanes, context.wish());
-    StintTime time = BlockClock.stint(Collections.nCopies(lanes, games), end);
+    StintTime time =
+        BlockClock.stint(Collections.nCopies(lanes, games), end, context.lengths().roleSeconds());
     return new UsualStint(time, end, lanes * shape.size());
   }
 

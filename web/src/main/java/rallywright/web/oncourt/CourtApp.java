@@ -38,7 +38,8 @@ public final class CourtApp {
           "/css/adapt.css",
           "/css/oncourt.css",
           "/css/oncourt-score.css",
-          "/css/oncourt-sheets.css");
+          "/css/oncourt-sheets.css",
+          "/css/oncourt-notes.css");
   private static final List<String> FONTS =
       List.of(
           "/fonts/source-sans-3-latin-400-normal.woff2",

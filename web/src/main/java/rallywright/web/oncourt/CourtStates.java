@@ -16,6 +16,7 @@ import rallywright.engine.score.BySide;
 import rallywright.engine.score.GameState;
 import rallywright.engine.score.Partner;
 import rallywright.engine.score.Side;
+import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionId;
 import rallywright.store.json.EventJson;
@@ -24,6 +25,7 @@ import rallywright.web.signin.Visitor;
 import rallywright.web.weather.WeatherBook;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Where a session stands, for phones: the games as the engine sees them, and the events that a
@@ -74,7 +76,7 @@ final class CourtStates {
     out.put("ended", open.progress().isEnded());
     out.put("games", open.progress().games().stream().map(CourtStates::game).toList());
     out.put("from", from);
-    out.put("events", events(open, from));
+    out.put("events", events(open, from, coach));
     out.put("planMark", mark);
     if (!mark.equals(plan)) {
       out.put(
@@ -93,10 +95,19 @@ final class CourtStates {
     return Integer.toHexString(mark);
   }
 
-  private static List<JsonNode> events(OpenSession open, int from) {
+  private static List<JsonNode> events(OpenSession open, int from, boolean coach) {
     return open.events().subList(from, open.events().size()).stream()
-        .<JsonNode>map(EventJson::tree)
+        .<JsonNode>map(event -> shown(event, coach))
         .toList();
+  }
+
+  /** A note may say anything of anybody: only the coach reads it; others learn that it is there. */
+  private static JsonNode shown(CourtEvent event, boolean coach) {
+    ObjectNode tree = EventJson.tree(event);
+    if (event instanceof CourtEvent.NoteWritten && !coach) {
+      tree.remove(List.of("text", "player", "block"));
+    }
+    return tree;
   }
 
   private static Map<String, Object> game(GameProgress game) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import rallywright.engine.club.Group;
@@ -135,8 +136,11 @@ public final class SessionDesk {
 
   /** Whether the state had to be changed. */
   private boolean noteState(Session session) {
-    boolean ended = opened(session).progress().isEnded();
-    Session.State state = ended ? Session.State.DONE : Session.State.RUNNING;
+    OpenSession open = opened(session);
+    if (session.state() == Session.State.PLANNED && open.isOnlyNotedOn()) {
+      return false;
+    }
+    Session.State state = open.progress().isEnded() ? Session.State.DONE : Session.State.RUNNING;
     if (session.state() == state) {
       return false;
     }
@@ -176,6 +180,26 @@ public final class SessionDesk {
   /** A new id for an event that is made at the desk. */
   public EventId freshEventId() {
     return new EventId(store.freshId());
+  }
+
+  /**
+   * Decides on what is stored at this moment and keeps what follows, in one step: two boards that
+   * are pressed at once act one after the other, each on what the other left.
+   *
+   * @param session the session
+   * @param decision what the coach wants, on the session as it stands
+   * @return the sentence that the next page opens with; empty where there is no such session
+   */
+  public Optional<String> act(SessionId session, Function<OpenSession, CoachAct> decision) {
+    return store.inOneStep(
+        () ->
+            find(session)
+                .map(
+                    open -> {
+                      CoachAct act = decision.apply(open);
+                      keepTyped(open, act.events());
+                      return act.said();
+                    }));
   }
 
   /** Keeps events that were typed in at the desk. */

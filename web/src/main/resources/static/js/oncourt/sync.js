@@ -8,7 +8,7 @@ import { queueOf } from './queue.js';
 /** @typedef {import('./queue.js').Refused} Refused */
 
 /** The form in which this page talks; a server with a smaller number does not understand it. */
-const FORM = 2;
+const FORM = 3;
 const FIRST_PAUSE_MS = 1000;
 const LONGEST_PAUSE_MS = 60000;
 const LOOK_EVERY_MS = 4000;
@@ -281,7 +281,8 @@ export class Sync {
     this.older = (state.form ?? 1) < FORM;
     this.outdated = state.build !== undefined && state.build !== this.phone.build;
     const before = this.home.length;
-    this.home = [...this.home.slice(0, state.from), ...state.events];
+    const fresh = /** @type {CourtEvent[]} */ (state.events).map((event) => this.whole(event));
+    this.home = [...this.home.slice(0, state.from), ...fresh];
     this.visitor = state.visitor ?? this.visitor;
     if (state.plan) {
       this.plan = state.plan;
@@ -297,6 +298,14 @@ export class Sync {
         visitor: this.visitor, ahead: this.ahead });
     }
     await this.queue?.drop(late);
+  }
+
+  /** Other phones' notes come without their text; an own one keeps it. */
+  /** @param {CourtEvent} event @returns {CourtEvent} */
+  whole(event) {
+    const known = event.type === 'note' && event.text === undefined
+      ? [...this.own, ...this.home].find(({ id }) => id === event.id) : undefined;
+    return known ?? event;
   }
 
   /**

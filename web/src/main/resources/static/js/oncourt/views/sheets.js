@@ -7,6 +7,7 @@ import { endings } from './ending.js';
 import { sheet, standing } from './frame.js';
 import { guide } from './guide.js';
 import { more, wrong } from './more.js';
+import { note, notes } from './notes.js';
 import { headStart, resultGrid } from './scoring.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
@@ -22,6 +23,9 @@ const SHEETS = {
   doubt,
   entries,
   'others-play': othersPlay,
+  back,
+  note,
+  notes,
   seats,
   counted,
   total,
@@ -45,7 +49,9 @@ function blocks(scene) {
   return sheet('The session', [el('ol.plain', {},
     scene.plan.blocks.map((block) => line(block.id, block.title, stateOf(scene, block),
       block === scene.block)),
-    line('end', 'Effort and end', scene.session.end ? 'done' : '', scene.block === null))]);
+    line('end', 'Effort and end', scene.session.end ? 'done' : '', scene.block === null)),
+    scene.isBehind() ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'back',
+      'data-key': 'back' }, `Take everybody back to ${scene.blockTitle(scene.block?.id)}`) : null]);
 }
 
 /** @param {Scene} scene @param {import('../model.js').BlockPlan} block */
@@ -58,7 +64,7 @@ function stateOf(scene, block) {
 
 /** @param {Scene} scene */
 function places(scene) {
-  const games = scene.block?.games ?? [];
+  const { games } = scene;
   return sheet('Your lane', [el('div', {}, scene.lanes.map((lane) => el('section', {},
     el('h3', {}, games.find((game) => game.lane === lane)?.place ?? ''),
     el('ul.plain', {}, games.filter((game) => game.lane === lane).map((game) =>
@@ -88,6 +94,7 @@ function drill(scene) {
     game && scene.view(game).last
       ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'entries' }, 'What was entered')
       : null,
+    el('button.button', { 'data-act': 'sheet', 'data-sheet': 'notes' }, 'Notes'),
     block.cues.length > 0 ? el('ul', {}, block.cues.map((cue) => el('li', {}, cue))) : null]);
 }
 
@@ -133,6 +140,19 @@ function othersPlay(scene) {
       el('button.act', { 'data-act': 'close' }, el('span.act-word', {}, 'Wait')),
       el('button.act.act-now', { 'data-act': 'next-block-now' },
         el('span.act-word', {}, 'Go on for all')))]);
+}
+
+/** Somebody wants to play a block again while the others have gone on. @param {Scene} scene */
+function back(scene) {
+  const there = scene.blockTitle(scene.present()?.id);
+  return sheet('Take everybody back?', [
+    el('p', {}, `The session has gone on to ${there}. Going back to `
+      + `${scene.blockTitle(scene.block?.id)} takes every phone and the board along. Scores stay as `
+      + 'they are; games that are still open there can be scored without going back.'),
+    el('div.acts', {},
+      el('button.act', { 'data-act': 'start-back' }, el('span.act-word', {}, 'Take all back')),
+      el('button.act.act-now', { 'data-act': 'follow' }, el('span.act-word', {}, 'On to'),
+        el('span.act-what', {}, there)))]);
 }
 
 /** @param {Scene} scene */
