@@ -78,7 +78,9 @@ class PlanDesk {
       PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
       attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
     }
-    attendees.replaceAll(each -> each.withWeight(more.weight(each.id())));
+    PlayerWishes single = more.single();
+    attendees.replaceAll(
+        each -> each.withWeight(single.weight(each.id())).during(single.stay(each.id())));
     attendees.replaceAll(
         each -> more.fillsIn().filter(each.id()::equals).isPresent() ? each.fillingIn() : each);
     PlanKnowledge knowledge =
@@ -144,7 +146,9 @@ class PlanDesk {
 
   /** What was asked for beyond the usual. */
   MoreWishes more(Session session) {
-    return store.settings().get(MORE + session.id()).map(MoreWishes::of).orElse(MoreWishes.NONE);
+    MoreWishes more =
+        store.settings().get(MORE + session.id()).map(MoreWishes::of).orElse(MoreWishes.NONE);
+    return more.with(more.single().startingAt(session.start()));
   }
 
   void keepWish(Session session, Coverage coverage, MoreWishes more) {
