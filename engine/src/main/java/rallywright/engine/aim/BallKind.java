@@ -5,16 +5,14 @@ import rallywright.engine.flight.Ball;
 /** The two balls in use. */
 public enum BallKind {
   /** 40 small holes. */
-  OUTDOOR("outdoor ball", Ball.OUTDOOR),
+  OUTDOOR("outdoor ball"),
   /** 26 large holes. */
-  INDOOR("indoor ball", Ball.INDOOR);
+  INDOOR("indoor ball");
 
   private final String words;
-  private final Ball ball;
 
-  BallKind(String words, Ball ball) {
+  BallKind(String words) {
     this.words = words;
-    this.ball = ball;
   }
 
   /**
@@ -32,6 +30,6 @@ public enum BallKind {
    * @return its constants with their sources
    */
   public Ball ball() {
-    return ball;
+    return this == OUTDOOR ? Ball.OUTDOOR : Ball.INDOOR;
   }
 }

@@ -10,8 +10,8 @@ import rallywright.engine.flight.Vector;
 /**
  * Where a player's balls land: the ellipse that holds eight in ten, to first order in the scatter.
  *
- * <p>The landing's covariance is Σ d dᵀ σ² over speed, elevation and bearing, with the derivatives d
- * by central differences; 8 in 10 of a normal spread in the plane lie within √(-2 ln 0.2) = 1.794
+ * <p>The landing's covariance is Σ d dᵀ σ² over speed, elevation and bearing, with the derivatives
+ * d by central differences; 8 in 10 of a normal spread in the plane lie within √(-2 ln 0.2) = 1.794
  * standard deviations (chi-squared with two degrees of freedom).
  *
  * @param longHalf half the long axis in metres
@@ -56,11 +56,7 @@ public record LandingSpread(double longHalf, double shortHalf, double turn) {
 
   private static Vector landing(FlightSolver solver, ShotSetting setting, LaunchAim aim) {
     double spin = setting.hitter().spin().radiansPerSecond();
-    return solver
-        .fly(Launch.of(setting.contact(), aim, spin))
-        .landing()
-        .ball()
-        .position();
+    return solver.fly(Launch.of(setting.contact(), aim, spin)).landing().ball().position();
   }
 
   /** Half the ellipse's extent along the court, in metres. */

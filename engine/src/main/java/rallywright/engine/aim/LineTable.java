@@ -59,8 +59,7 @@ public record LineTable(UsualShot shot, Line straight, Line cross) {
 
   private static Line line(ShotSetting setting) {
     ShotLine line = ShotLine.of(setting.asShot(), setting.middle());
-    Optional<BestAim> best =
-        AimSearch.of(setting.asShot(), setting.scatter()).near(line.window());
+    Optional<BestAim> best = AimSearch.of(setting.asShot(), setting.scatter()).near(line.window());
     return new Line(line, best.map(BestAim::chance).orElse(0.0));
   }
 }

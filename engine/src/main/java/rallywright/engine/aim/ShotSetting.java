@@ -103,8 +103,7 @@ public record ShotSetting(
    * @param altitude metres above the sea
    * @param celsius the air's temperature
    */
-  public record Day(
-      BallKind ball, double wind, double windFrom, double altitude, double celsius) {
+  public record Day(BallKind ball, double wind, double windFrom, double altitude, double celsius) {
 
     /** Still air at 20 °C at the sea, outdoor ball. */
     public static final Day CALM = new Day(BallKind.OUTDOOR, 0, 0, 0, 20);
@@ -176,10 +175,10 @@ public record ShotSetting(
   Shot asShot(Conditions conditions, Area area) {
     List<Requirement> requirements = new ArrayList<>();
     requirements.add(new Requirement.ClearsNet(0));
-    requirements.add(
-        new Requirement.LandsIn(area.near(), area.far(), -area.right(), -area.left()));
+    requirements.add(new Requirement.LandsIn(area.near(), area.far(), -area.right(), -area.left()));
     requirements.addAll(shot.style().requirements(opponent.along()));
-    return new Shot(contact(), hitter.spin().radiansPerSecond(), new Target(requirements), conditions);
+    return new Shot(
+        contact(), hitter.spin().radiansPerSecond(), new Target(requirements), conditions);
   }
 
   Vector contact() {
@@ -190,8 +189,7 @@ public record ShotSetting(
   double bearing() {
     double across = (target.left() + target.right()) / 2;
     double along = (target.near() + target.far()) / 2;
-    return Math.atan2(
-        hitter.place().across() - across, along - hitter.place().along());
+    return Math.atan2(hitter.place().across() - across, along - hitter.place().along());
   }
 
   /** The middle of the target as the flight sees it. */

@@ -32,11 +32,11 @@ import rallywright.engine.quantity.Length;
 /**
  * Works out what a shot allows.
  *
- * <p><b>Card.</b> In: a shot as a coach sets it up. Out: its window, the band over the net, the best
- * aim of a player of the level and how often it comes off; in a full answer also how far balls of
- * one sort differ, what a steadier hand would bring and what time the opponent has. Limits: those
- * of {@link AimSearch}; the scatter is assumed from the level; for another ball the player is taken
- * to have found the aim that suits it.
+ * <p><b>Card.</b> In: a shot as a coach sets it up. Out: its window, the band over the net, the
+ * best aim of a player of the level and how often it comes off; in a full answer also how far balls
+ * of one sort differ, what a steadier hand would bring and what time the opponent has. Limits:
+ * those of {@link AimSearch}; the scatter is assumed from the level; for another ball the player is
+ * taken to have found the aim that suits it.
  */
 public final class ShotStudy {
 
@@ -74,13 +74,11 @@ public final class ShotStudy {
    */
   public static ShotAnswer live(ShotSetting setting) {
     ShotStudy study = new ShotStudy(setting);
-    LaunchWindow window =
-        LaunchWindow.preview(study.shot, setting.bearing(), LaunchBox.EVERY_SHOT);
+    LaunchWindow window = LaunchWindow.preview(study.shot, setting.bearing(), LaunchBox.EVERY_SHOT);
     return study.answer(window, study.search.glance(window), Optional.empty());
   }
 
-  private ShotAnswer answer(
-      LaunchWindow window, Optional<BestAim> best, Optional<Closer> closer) {
+  private ShotAnswer answer(LaunchWindow window, Optional<BestAim> best, Optional<Closer> closer) {
     return new ShotAnswer(setting, window, band(window), best.map(this::shown), closer);
   }
 
@@ -167,7 +165,8 @@ public final class ShotStudy {
         shot.conditions(),
         conditions ->
             number.applyAsDouble(
-                aims.computeIfAbsent(conditions.ball().aero(), aero -> withBall(conditions, best))));
+                aims.computeIfAbsent(
+                    conditions.ball().aero(), aero -> withBall(conditions, best))));
   }
 
   private BestAim withBall(Conditions conditions, BestAim best) {

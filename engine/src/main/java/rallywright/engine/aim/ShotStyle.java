@@ -6,8 +6,9 @@ import rallywright.engine.flight.Requirement;
 /** What a shot must do beside clearing the net and landing where it should. */
 public enum ShotStyle {
   /** Soft: the opponent cannot attack it, in the air or off the bounce. */
-  SOFT("cannot be attacked: where the opponent reaches it, it is below the net, and it bounces no"
-          + " higher than the net") {
+  SOFT(
+      "cannot be attacked: where the opponent reaches it, it is below the net, and it bounces"
+          + " no higher than the net") {
     @Override
     List<Requirement> requirements(double opponentX) {
       double reach = Math.max(NEAREST_REACH_M, opponentX - Requirement.NotAttackable.ARM_M);
@@ -17,7 +18,7 @@ public enum ShotStyle {
     }
   },
   /** Hard and low. */
-  HARD("is at the opponent within 0.6 s, having crossed the net no more than 2 ft (60 cm) above it") {
+  HARD("is at the opponent within 0.6 s, crossing the net no more than 2 ft (60 cm) above it") {
     @Override
     List<Requirement> requirements(double opponentX) {
       double reach = Math.max(NEAREST_REACH_M, opponentX - Requirement.NotAttackable.ARM_M);

@@ -24,6 +24,17 @@ public final class ShotWords {
   private static final double HARDLY_EVER = 0.05;
   private static final double MIDDLE_M = 0.5;
 
+  private static final List<String> WIND_FROM =
+      List.of(
+          "into the hitter’s face",
+          "from ahead on the right",
+          "from the right",
+          "from behind on the right",
+          "from behind",
+          "from behind on the left",
+          "from the left",
+          "from ahead on the left");
+
   private final ShotAnswer answer;
   private final Measures measures;
 
@@ -175,6 +186,16 @@ public final class ShotWords {
   }
 
   /**
+   * Where a wind comes from, as the hitter feels it.
+   *
+   * @param degrees 0 into the face, 90 from the right
+   * @return for example "from behind on the left"
+   */
+  public static String windFrom(double degrees) {
+    return WIND_FROM.get((int) Math.round(degrees / 45) % WIND_FROM.size());
+  }
+
+  /**
    * What counts as success.
    *
    * @return one sentence
@@ -220,16 +241,17 @@ public final class ShotWords {
   }
 
   private String pace(Closer closer) {
-    return "It leaves the paddle at %s. From its best place the window forgives %s in 100 of the pace"
-            .formatted(
-                measures.speed(closer.pace().central()), percent(closer.forgivenPace()))
+    return "It leaves the paddle at %s. At its best place the window forgives %s in 100 of the pace"
+            .formatted(measures.speed(closer.pace().central()), percent(closer.forgivenPace()))
         + String.format(
-            Locale.ROOT, " or %.1f° of the angle, up or down.", Math.toDegrees(closer.forgivenElevation()));
+            Locale.ROOT,
+            " or %.1f° of the angle, up or down.",
+            Math.toDegrees(closer.forgivenElevation()));
   }
 
   private String balls(Closer closer) {
     Ranged chance = closer.chance();
-    return ("Balls differ in drag and lift. Four balls in five put this player, once used to the ball,"
+    return ("Balls differ in drag and lift. Four in five put this player, once used to the ball,"
             + " at %s to %s times in 100 and the best aim %s to %s above the tape.")
         .formatted(
             percent(Math.max(0, chance.low())),
@@ -245,7 +267,7 @@ public final class ShotWords {
         most == steadier.inSpeed()
             ? "pace"
             : most == steadier.inElevation() ? "height" : "direction";
-    return "A quarter less scatter in everything would make it %s; in %s alone %s, and that is what helps most."
+    return "A quarter less scatter in all would make it %s; in %s alone %s, which helps most."
         .formatted(inHundred(steadier.inAll()), what, inHundred(most));
   }
 

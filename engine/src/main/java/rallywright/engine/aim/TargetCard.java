@@ -47,8 +47,7 @@ public record TargetCard(ShotAnswer answer, Place cross, Area tape, double inTap
       }
     }
     Area tape = box(answer.setting(), best, large);
-    return new TargetCard(
-        answer, best.landing(), tape, chance(answer.setting(), tape, best));
+    return new TargetCard(answer, best.landing(), tape, chance(answer.setting(), tape, best));
   }
 
   /** A box around the landing, a share as large as the spread of landings, inside the target. */

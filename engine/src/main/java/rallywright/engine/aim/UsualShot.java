@@ -11,23 +11,23 @@ import rallywright.engine.aim.ShotSetting.Place;
  */
 public enum UsualShot {
   /** The third shot, down the line. */
-  DROP_STRAIGHT("Third-shot drop, straight", ShotStyle.SOFT, new Stand(-22.5, 2), 5, Depth.KITCHEN),
+  DROP_STRAIGHT("Third-shot drop, straight", ShotStyle.SOFT, Stand.BACK_LOW, 5, Depth.KITCHEN),
   /** The third shot, on the diagonal. */
-  DROP_CROSS("Third-shot drop, cross-court", ShotStyle.SOFT, new Stand(-22.5, 2), -5, Depth.KITCHEN),
+  DROP_CROSS("Third-shot drop, cross-court", ShotStyle.SOFT, Stand.BACK_LOW, -5, Depth.KITCHEN),
   /** A hard third shot. */
-  DRIVE("Drive", ShotStyle.HARD, new Stand(-20, 2.5), 5, Depth.BEHIND_THE_KITCHEN),
+  DRIVE("Drive", ShotStyle.HARD, Stand.INSIDE, 5, Depth.BEHIND_THE_KITCHEN),
   /** A deep serve. */
-  SERVE("Deep serve", ShotStyle.DEEP, new Stand(-22.5, 2.5), -5, Depth.BACK),
+  SERVE("Deep serve", ShotStyle.DEEP, Stand.BACK_HIGH, -5, Depth.BACK),
   /** From the transition zone into the kitchen. */
-  RESET("Reset", ShotStyle.SOFT, new Stand(-14, 1.5), 5, Depth.KITCHEN),
+  RESET("Reset", ShotStyle.SOFT, Stand.MIDDLE, 5, Depth.KITCHEN),
   /** Kitchen to kitchen, down the line. */
-  DINK_STRAIGHT("Dink, straight", ShotStyle.SOFT, new Stand(-7.5, 1.5), 5, Depth.KITCHEN),
+  DINK_STRAIGHT("Dink, straight", ShotStyle.SOFT, Stand.LINE_LOW, 5, Depth.KITCHEN),
   /** Kitchen to kitchen, on the diagonal. */
-  DINK_CROSS("Dink, cross-court", ShotStyle.SOFT, new Stand(-7.5, 1.5), -5, Depth.KITCHEN),
+  DINK_CROSS("Dink, cross-court", ShotStyle.SOFT, Stand.LINE_LOW, -5, Depth.KITCHEN),
   /** A volley that keeps the other side deep. */
-  DEEP_VOLLEY("Deep volley", ShotStyle.DEEP, new Stand(-8, 3), 5, Depth.BACK),
+  DEEP_VOLLEY("Deep volley", ShotStyle.DEEP, Stand.LINE_HIGH, 5, Depth.BACK),
   /** Over the one at the line. */
-  LOB("Lob", ShotStyle.OVER, new Stand(-7.5, 1.5), 5, Depth.BACK);
+  LOB("Lob", ShotStyle.OVER, Stand.LINE_LOW, 5, Depth.BACK);
 
   private static final double FOOT = 0.3048;
   private static final double ACROSS_FEET = 5;
@@ -43,7 +43,22 @@ public enum UsualShot {
   private final Depth depth;
 
   /** Where the hitter stands beyond the net (below 0) and how high the ball is hit, in feet. */
-  private record Stand(double along, double height) {}
+  private enum Stand {
+    BACK_LOW(-22.5, 2),
+    BACK_HIGH(-22.5, 2.5),
+    INSIDE(-20, 2.5),
+    MIDDLE(-14, 1.5),
+    LINE_LOW(-7.5, 1.5),
+    LINE_HIGH(-8, 3);
+
+    private final double along;
+    private final double height;
+
+    Stand(double along, double height) {
+      this.along = along;
+      this.height = height;
+    }
+  }
 
   /** Which part of the half counts, in feet from the net. */
   private enum Depth {
@@ -106,11 +121,10 @@ public enum UsualShot {
     return new ShotSetting(
         this,
         new Hitter(
-            Place.feet(ACROSS_FEET, stand.along()),
-            stand.height() * FOOT,
+            Place.feet(ACROSS_FEET, stand.along),
+            stand.height * FOOT,
             this == DRIVE ? HitSpin.TOPSPIN : HitSpin.NONE),
-        new Area(
-            Place.feet(targetFeet, middle), LANE_FEET * FOOT, (depth.to - depth.from) * FOOT),
+        new Area(Place.feet(targetFeet, middle), LANE_FEET * FOOT, (depth.to - depth.from) * FOOT),
         Place.feet(targetFeet, opponent),
         Day.CALM,
         USUAL_LEVEL);

@@ -3,8 +3,8 @@
  * often it comes off, and where the cones go; with the words that page, paper and program share.
  *
  * <p>Start with {@link rallywright.engine.aim.ShotSetting} and {@link
- * rallywright.engine.aim.ShotStudy}. Flights are those of {@link rallywright.engine.flight}; nothing
- * here knows of a club's people.
+ * rallywright.engine.aim.ShotStudy}. Flights are those of {@link rallywright.engine.flight};
+ * nothing here knows of a club's people.
  */
 @NullMarked
 package rallywright.engine.aim;

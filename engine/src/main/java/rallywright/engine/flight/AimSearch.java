@@ -10,11 +10,12 @@ import rallywright.engine.quantity.Length;
 /**
  * Finds the best aim of a shot for a player who scatters.
  *
- * <p>For the maintainer: a rough look over all launches that succeed as aimed, and rough climbs from
- * the best six that lie apart, all on one wide grid of flights; then a climb by simplex from the
- * best two tops, in units of the player's spreads, each round on a fine grid around the aim reached
- * so far. With two climbs and no rough ones, two shots in thirty ended on the wrong hill. Near the top the chance is flat, so a chance
- * right to a thousandth leaves the aim itself open by some tenths of a spread.
+ * <p>For the maintainer: a rough look over all launches that succeed as aimed, and rough climbs
+ * from the best six that lie apart, all on one wide grid of flights; then a climb by simplex from
+ * the best two tops, in units of the player's spreads, each round on a fine grid around the aim
+ * reached so far. With two climbs and no rough ones, two shots in thirty ended on the wrong hill.
+ * Near the top the chance is flat, so a chance right to a thousandth leaves the aim itself open by
+ * some tenths of a spread.
  */
 public final class AimSearch {
 
@@ -189,8 +190,7 @@ public final class AimSearch {
     List<Climbed> best = new ArrayList<>();
     aims.stream()
         .sorted(Comparator.comparingDouble(Climbed::chance).reversed())
-        .filter(
-            each -> best.stream().allMatch(other -> apart(other.aim(), each.aim()) > spreads))
+        .filter(each -> best.stream().allMatch(other -> apart(other.aim(), each.aim()) > spreads))
         .limit(most)
         .forEach(best::add);
     return best;

@@ -178,9 +178,7 @@ public sealed interface Requirement {
 
     @Override
     public double margin(Track flight) {
-      return Double.isNaN(flight.reachSeconds())
-          ? NOWHERE_NEAR
-          : seconds - flight.reachSeconds();
+      return Double.isNaN(flight.reachSeconds()) ? NOWHERE_NEAR : seconds - flight.reachSeconds();
     }
   }
 
