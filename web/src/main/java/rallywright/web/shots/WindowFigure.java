@@ -23,6 +23,10 @@ public final class WindowFigure {
   private static final double EIGHT_IN_TEN = Math.sqrt(-2 * Math.log(0.2));
   private static final int TICKS_WANTED = 5;
 
+  private static final double LOB_FEET = 19;
+  private static final double FLAT_FEET = 10;
+
+  private final double heightFeet;
   private final double slowest;
   private final double fastest;
   private final double lowest;
@@ -38,6 +42,7 @@ public final class WindowFigure {
   public record Tick(String at, String words) {}
 
   private WindowFigure(double[] mps, double[] degrees, Units units) {
+    heightFeet = degrees[0] > 0 ? LOB_FEET : FLAT_FEET;
     slowest = mps[0];
     fastest = mps[1];
     lowest = Math.toRadians(degrees[0]);
@@ -52,6 +57,11 @@ public final class WindowFigure {
       case DEEP -> new WindowFigure(new double[] {5, 27}, new double[] {-10, 50}, units);
       case OVER -> new WindowFigure(new double[] {5, 25}, new double[] {10, 70}, units);
     };
+  }
+
+  /** How high the side view reaches, in feet: a lob needs more. */
+  public double heightFeet() {
+    return heightFeet;
   }
 
   /** The marks of the pace. */
