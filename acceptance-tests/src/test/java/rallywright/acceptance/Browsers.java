@@ -57,6 +57,11 @@ final class Browsers implements AutoCloseable {
         .setDeviceScaleFactor(2);
   }
 
+  /** A fresh profile with options of its own. */
+  BrowserContext with(Browser.NewContextOptions options) {
+    return patient(browser.newContext(options));
+  }
+
   /** A fresh profile the size of a laptop. */
   BrowserContext laptop() {
     return patient(browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768)));
