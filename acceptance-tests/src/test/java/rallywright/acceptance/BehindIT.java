@@ -33,8 +33,9 @@ class BehindIT {
       assertThat(court.progress().current()).contains(new BlockId("b3"));
 
       askToGoBack(slow);
-      slow.tap("follow", "");
+      slow.page.locator(".sheet [data-act=follow]").tap();
       slow.page.locator(".bar-title", withText("Drop and follow")).waitFor();
+      slow.ready();
       slow.waitUntilHome();
       assertThat(court.progress().current()).contains(new BlockId("b3"));
 

@@ -40,8 +40,7 @@ final class DemoNotes {
         .ifPresent(
             block ->
                 notes.add(
-                    note(
-                        stamp(session, at, ids), Optional.empty(), Optional.of(block), ON_DRILL)));
+                    note(stamp(session, at, ids), Optional.empty(), Optional.of(block), ON_DRILL)));
     return notes;
   }
 

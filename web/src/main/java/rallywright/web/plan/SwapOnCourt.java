@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import org.springframework.stereotype.Component;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.plan.GameId;
@@ -12,9 +13,7 @@ import rallywright.engine.plan.PlanEdit;
 import rallywright.engine.plan.PlanEditor;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.session.SessionId;
-import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
-import rallywright.web.oncourt.SessionDesk;
 
 /**
  * Two people change places from now on: in every game of the block that is on and of those to come
@@ -23,14 +22,12 @@ import rallywright.web.oncourt.SessionDesk;
 @Component
 public final class SwapOnCourt {
 
-  private final SessionDesk sessions;
   private final PlanDesk desk;
-  private final ClubStore store;
+  private final PlanKeeper keeper;
 
-  SwapOnCourt(SessionDesk sessions, PlanDesk desk, ClubStore store) {
-    this.sessions = sessions;
+  SwapOnCourt(PlanDesk desk, PlanKeeper keeper) {
     this.desk = desk;
-    this.store = store;
+    this.keeper = keeper;
   }
 
   /** What becomes of the games that the lanes are at, where nothing was scored in them yet. */
@@ -58,39 +55,38 @@ public final class SwapOnCourt {
    * @return what was done, or why nothing was, in a sentence
    */
   public String fromNowOn(SessionId session, Wish wish) {
-    return store.inOneStep(
-        () -> {
-          OpenSession open = sessions.find(session).orElseThrow(PlanPages::notHere);
-          Optional<PlayerId> one = present(open, wish.one());
-          Optional<PlayerId> other = present(open, wish.other());
-          if (open.progress().isEnded()) {
-            return "The session has ended, so nobody changes places any more.";
-          }
-          return one.isEmpty() || other.isEmpty() || one.equals(other)
-              ? "Two different people of this session must be chosen. Maybe choose the second one."
-              : swapped(open, one.get(), other.get(), wish.present());
-        });
+    AtomicReference<String> done = new AtomicReference<>("");
+    PlanEdit edit = keeper.change(session, open -> swapped(open, wish, done));
+    return edit instanceof PlanEdit.Refused refused ? refused.sentence() : done.get();
+  }
+
+  private PlanEdit swapped(OpenSession open, Wish wish, AtomicReference<String> done) {
+    Optional<PlayerId> one = present(open, wish.one());
+    Optional<PlayerId> other = present(open, wish.other());
+    if (open.progress().isEnded()) {
+      return new PlanEdit.Refused("The session has ended, so nobody changes places any more.");
+    }
+    if (one.isEmpty() || other.isEmpty() || one.equals(other)) {
+      return new PlanEdit.Refused(
+          "Two different people of this session must be chosen. Maybe choose the second one.");
+    }
+    List<String> not = new ArrayList<>();
+    Set<GameId> staying = staying(open, wish.present());
+    PlanEdit whole =
+        desk.edit(
+            open.session(),
+            editor -> inEveryBlock(new Pass(editor, open, staying, not), one.get(), other.get()));
+    String swapped =
+        "%s and %s change places from the next game on; scores so far stay."
+            .formatted(open.names().of(one.get()), open.names().of(other.get()));
+    done.set(not.isEmpty() ? swapped : swapped + " Not everywhere: " + not.get(0));
+    return whole instanceof PlanEdit.Refused && !not.isEmpty()
+        ? new PlanEdit.Refused(not.get(0))
+        : whole;
   }
 
   private static Optional<PlayerId> present(OpenSession open, String id) {
     return open.plan().present().stream().filter(each -> each.value().equals(id)).findFirst();
-  }
-
-  private String swapped(OpenSession open, PlayerId one, PlayerId other, Present present) {
-    List<String> not = new ArrayList<>();
-    Set<GameId> staying = staying(open, present);
-    PlanEdit whole =
-        desk.edit(
-            open.session(),
-            editor -> inEveryBlock(new Pass(editor, open, staying, not), one, other));
-    if (whole instanceof PlanEdit.Refused refused) {
-      return not.isEmpty() ? refused.sentence() : not.get(0);
-    }
-    store.sessions().save(open.session().withPlan(((PlanEdit.Changed) whole).plan()));
-    String done =
-        "%s and %s change places from the next game on; scores so far stay."
-            .formatted(open.names().of(one), open.names().of(other));
-    return not.isEmpty() ? done : done + " Not everywhere: " + not.get(0);
   }
 
   /**
