@@ -45,7 +45,8 @@ class ComeAndGoIT {
       page.fill("#one-who-2", "Zoe");
       page.fill("#one-comes-2", "18:30");
       assertNoSidewaysScroll(page);
-      Browsers.toNextPage(page, () -> page.locator("main button.now").tap());
+      page.locator("main button.now").tap();
+      page.waitForURL("**/plan");
       page.waitForLoadState(LoadState.LOAD);
 
       assertThat(page.locator(".plan-note").allTextContents())

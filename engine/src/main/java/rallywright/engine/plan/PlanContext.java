@@ -27,7 +27,8 @@ final class PlanContext {
   private final Map<DrillKey, Drill> drills = new LinkedHashMap<>();
   private final List<Needs> needs = new ArrayList<>();
   private final GameLengths lengths;
-  private final Map<DrillLine, UsualStint> usual = new HashMap<>();
+  private final Map<Named, UsualStint> usual = new HashMap<>();
+  private final Map<Asked, UsualStint> alike = new HashMap<>();
   private final Map<DrillKey, List<RoleAccess>> access = new HashMap<>();
   private final Map<DrillKey, double[]> strengths = new HashMap<>();
   private final Presence presence;
@@ -162,12 +163,23 @@ final class PlanContext {
     return new DrillLine(drill, Line.of(block.games().get(0).place().lane()));
   }
 
+  private record Named(DrillKey drill, Line line) {}
+
+  /** What tells usual stints apart: two lines of a drill with as many lanes are alike. */
+  private record Asked(DrillKey drill, Shape shape) {}
+
   /** What a stint along a line is usually like, whoever meets whom. */
   UsualStint usualStint(DrillLine line) {
-    UsualStint known = usual.get(line);
+    Named named = new Named(line.drill().key(), line.line());
+    UsualStint known = usual.get(named);
     if (known == null) {
-      known = UsualStint.of(line, this);
-      usual.put(line, known);
+      Asked asked = new Asked(line.drill().key(), shape(line));
+      known = alike.get(asked);
+      if (known == null) {
+        known = UsualStint.of(line, this);
+        alike.put(asked, known);
+      }
+      usual.put(named, known);
     }
     return known;
   }
