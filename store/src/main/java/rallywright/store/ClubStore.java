@@ -165,7 +165,18 @@ public final class ClubStore implements AutoCloseable {
   }
 
   /**
-   * How many changes were made so far; equal numbers mean an unchanged club.
+   * Whether this thread is inside a change of {@link #inOneStep}. What is read there may never be
+   * kept, and another change may get the same {@link #revision}.
+   *
+   * @return true inside a change
+   */
+  public boolean isChanging() {
+    return database.isChanging();
+  }
+
+  /**
+   * How many changes were made so far; equal numbers mean an unchanged club, if they were both read
+   * outside of a change.
    *
    * @return the number, growing with every change
    */

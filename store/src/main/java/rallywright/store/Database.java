@@ -41,13 +41,13 @@ final class Database implements AutoCloseable {
 
   /** Reads; inside a change or a snapshot on the same thread, what that sees. */
   <T> T read(Function<JdbcClient, T> work) {
-    JdbcClient client = changing() ? writing : reading;
+    JdbcClient client = isChanging() ? writing : reading;
     return translated("read", () -> work.apply(client));
   }
 
   /** Changes the club in one transaction; joins the one that is open on this thread. */
   <T> T change(Function<JdbcClient, T> work) {
-    boolean joined = changing();
+    boolean joined = isChanging();
     return translated(
         "written",
         () ->
@@ -71,7 +71,7 @@ final class Database implements AutoCloseable {
 
   /** Lets all reads of the work see one state of the club. */
   <T> T snapshot(Supplier<T> work) {
-    if (changing()) {
+    if (isChanging()) {
       return work.get();
     }
     return translated("read", () -> snapshots.execute(status -> work.get()));
@@ -98,7 +98,8 @@ final class Database implements AutoCloseable {
     writers.close();
   }
 
-  private boolean changing() {
+  /** Whether a change is open on this thread. */
+  boolean isChanging() {
     return TransactionSynchronizationManager.hasResource(writers);
   }
 
