@@ -50,7 +50,8 @@ class CardSheetTest {
 
   static Stream<Arguments> cards() {
     return Stream.of(UsualShot.values())
-        .flatMap(shot -> Stream.of(PaperSize.values()).map(paper -> Arguments.of(shot, paper)));
+        .map(CardSheetTest::card)
+        .flatMap(card -> Stream.of(PaperSize.values()).map(paper -> Arguments.of(card, paper)));
   }
 
   private static TargetCard card(UsualShot shot) {
@@ -61,8 +62,7 @@ class CardSheetTest {
 
   @ParameterizedTest
   @MethodSource("cards")
-  void card_ofEveryUsualShot_fitsOnOnePage(UsualShot shot, PaperSize paper) throws IOException {
-    TargetCard card = card(shot);
+  void card_ofEveryUsualShot_fitsOnOnePage(TargetCard card, PaperSize paper) throws IOException {
     byte[] pdf = CardSheet.pdf(card, "A drill with a name of forty characters..", METRES, paper);
     try (PrintedPage page = new PrintedPage(pdf)) {
       assertThat(page.pages()).isEqualTo(1);

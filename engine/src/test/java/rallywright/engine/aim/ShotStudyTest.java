@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,15 +25,23 @@ import rallywright.engine.flight.Vector;
 /** What a shot allows: against simulated flights, and as coaches know it. */
 class ShotStudyTest {
 
+  private static final Map<UsualShot, ShotAnswer> FULL =
+      Arrays.stream(UsualShot.values())
+          .collect(Collectors.toMap(shot -> shot, shot -> ShotStudy.full(shot.usual())));
+
   private static final double MPH = 0.44704;
 
   /** The rule book's bounce: from 78 in a ball comes back at most 34 in, the net's middle. */
   private static final double BOUNCE_TEST_M = 78 * 0.0254;
 
+  private static ShotAnswer full(UsualShot shot) {
+    return Objects.requireNonNull(FULL.get(shot));
+  }
+
   @ParameterizedTest
   @EnumSource
   void usualShot_canBeHit_andTheQuickAnswerIsNear(UsualShot shot) {
-    ShotAnswer full = ShotStudy.full(shot.usual());
+    ShotAnswer full = full(shot);
     ShotAnswer live = ShotStudy.live(shot.usual());
     double chance = full.best().orElseThrow().aim().chance();
     assertThat(chance).isBetween(0.2, 0.99);
@@ -46,7 +58,7 @@ class ShotStudyTest {
   @ParameterizedTest
   @EnumSource(names = {"DROP_STRAIGHT", "DROP_CROSS", "RESET", "DINK_STRAIGHT", "DINK_CROSS"})
   void softShot_asAimed_isNotLofted(UsualShot shot) {
-    BestShot best = ShotStudy.full(shot.usual()).best().orElseThrow();
+    BestShot best = full(shot).best().orElseThrow();
     assertThat(best.path()).allMatch(point -> point.height() <= BOUNCE_TEST_M + 1e-6);
     assertThat(best.aim().clearance()).isBetween(0.0, 0.7);
   }
@@ -55,7 +67,7 @@ class ShotStudyTest {
   @Test
   void landings_simulated_lieInTheRingEightTimesInTen() {
     ShotSetting setting = UsualShot.DROP_CROSS.usual();
-    BestShot best = ShotStudy.full(setting).best().orElseThrow();
+    BestShot best = full(UsualShot.DROP_CROSS).best().orElseThrow();
     LaunchAim aim = best.aim().aim();
     Scatter scatter = setting.scatter();
     FlightSolver solver = FlightSolver.of(setting.day().conditions());
@@ -87,7 +99,7 @@ class ShotStudyTest {
   @Test
   void wind_inTheFaceAndFromTheSide_isAimedAgainst() {
     ShotSetting calm = UsualShot.DROP_STRAIGHT.usual();
-    BestShot still = ShotStudy.full(calm).best().orElseThrow();
+    BestShot still = full(UsualShot.DROP_STRAIGHT).best().orElseThrow();
     BestShot against =
         ShotStudy.full(calm.on(calm.day().withWind(10 * MPH, 0))).best().orElseThrow();
     assertThat(against.aim().aim().speed()).isGreaterThan(still.aim().aim().speed() + 1);
@@ -98,7 +110,7 @@ class ShotStudyTest {
 
   @Test
   void band_holdsTheBestAim() {
-    ShotAnswer answer = ShotStudy.full(UsualShot.RESET.usual());
+    ShotAnswer answer = full(UsualShot.RESET);
     ShotAnswer.NetBand band = answer.band().orElseThrow();
     assertThat(answer.best().orElseThrow().aim().clearance()).isBetween(band.low(), band.high());
     assertThat(band.high()).isLessThan(BOUNCE_TEST_M);
@@ -120,7 +132,7 @@ class ShotStudyTest {
   @ParameterizedTest
   @EnumSource
   void card_hasItsTapeInTheTarget_andHalfOfWhatCountsInTheTape(UsualShot shot) {
-    ShotAnswer answer = ShotStudy.full(shot.usual());
+    ShotAnswer answer = full(shot);
     TargetCard card = TargetCard.of(answer).orElseThrow();
     Area target = shot.usual().target();
     assertThat(card.tape().left()).isGreaterThanOrEqualTo(target.left() - 1e-9);
