@@ -295,7 +295,8 @@ final class SearchModel {
   private double[] table(Option option, double minutesOfOther) {
     double[] table = new double[ROW * ROW];
     for (int place = 0; place < table.length; place++) {
-      double minutes = (place % ROW) * option.minutes() + (place / ROW) * minutesOfOther;
+      int ofOther = place / ROW;
+      double minutes = (place % ROW) * option.minutes() + ofOther * minutesOfOther;
       table[place] = benefit(option.drill(), new double[] {minutes});
     }
     return table;
