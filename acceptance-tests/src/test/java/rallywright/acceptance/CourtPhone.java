@@ -57,10 +57,34 @@ final class CourtPhone {
   }
 
   void tap(String act, String more) {
-    Locator button = page.locator("[data-act='" + act + "']" + more).first();
+    tap(page.locator("[data-act='" + act + "']" + more).first());
+  }
+
+  /**
+   * Taps and waits until the page has heard of it and has kept what it made; only then does the
+   * number of unsent events count it.
+   */
+  void tap(Locator button) {
+    int before = clicks();
     button.tap();
+    page.waitForCondition(() -> clicks() != before);
     page.locator("body:not([data-keeping])")
         .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+  }
+
+  /** How many clicks this page has handled since it was first asked. */
+  private int clicks() {
+    return (int)
+        page.evaluate(
+            """
+            () => {
+              if (window.handledClicks === undefined) {
+                window.handledClicks = 0;
+                window.addEventListener('click', () => window.handledClicks++);
+              }
+              return window.handledClicks;
+            }
+            """);
   }
 
   String text(String selector) {

@@ -40,7 +40,7 @@ class LateComerIT {
       phone.tap("swap", "[data-name=Zed]");
       Locator results = page.locator(".results", new Page.LocatorOptions().setHasText("Zed"));
       results.waitFor();
-      results.locator("[data-act=final]").first().tap();
+      phone.tap(results.locator("[data-act=final]").first());
       phone.waitUntilHome();
 
       page.navigate(program.address() + "/players");

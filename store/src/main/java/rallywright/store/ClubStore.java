@@ -154,16 +154,6 @@ public final class ClubStore implements AutoCloseable {
   }
 
   /**
-   * Whether the calling thread is in the middle of a change. What it then reads need not last: the
-   * change may still be taken back, or go on.
-   *
-   * @return whether work of {@link #inOneStep} is under way on this thread
-   */
-  public boolean isChanging() {
-    return database.isChanging();
-  }
-
-  /**
    * Lets several reads see one state of the club, whatever is changed meanwhile.
    *
    * @param work reads from the books of this store, on the calling thread
@@ -175,7 +165,18 @@ public final class ClubStore implements AutoCloseable {
   }
 
   /**
-   * How many changes were made so far; equal numbers mean an unchanged club.
+   * Whether this thread is inside a change of {@link #inOneStep}. What is read there may never be
+   * kept, and another change may get the same {@link #revision}.
+   *
+   * @return true inside a change
+   */
+  public boolean isChanging() {
+    return database.isChanging();
+  }
+
+  /**
+   * How many changes were made so far; equal numbers mean an unchanged club, if they were both read
+   * outside of a change.
    *
    * @return the number, growing with every change
    */

@@ -98,7 +98,7 @@ final class Database implements AutoCloseable {
     writers.close();
   }
 
-  /** Whether a change is under way on this thread. */
+  /** Whether a change is open on this thread. */
   boolean isChanging() {
     return TransactionSynchronizationManager.hasResource(writers);
   }

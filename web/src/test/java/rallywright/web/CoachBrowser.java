@@ -8,6 +8,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -38,15 +39,39 @@ final class CoachBrowser {
 
   /** Posts a form with the token that stands on another page. */
   HttpResponse<String> post(String tokenPage, String path, String fields) {
-    Matcher token = TOKEN.matcher(get(tokenPage).body());
-    if (!token.find()) {
-      throw new IllegalStateException("No token on " + tokenPage);
-    }
-    return postBare(path, fields + "&_csrf=" + encoded(token.group(1)));
+    return postBare(path, fields + "&_csrf=" + encoded(token(tokenPage)));
   }
 
-  /** Posts a form as it is. */
+  /** The token against forged posts that stands on a page. */
+  String token(String page) {
+    Matcher token = TOKEN.matcher(get(page).body());
+    if (!token.find()) {
+      throw new IllegalStateException("No token on " + page);
+    }
+    return token.group(1);
+  }
+
+  /** Posts a form as it is; where a plan is searched for, answers what the search ended with. */
   HttpResponse<String> postBare(String path, String fields) {
+    HttpResponse<String> answer = postAtOnce(path, fields);
+    String next = answer.headers().firstValue("Location").orElse("");
+    return next.contains("/planning/") && !path.startsWith("/planning/")
+        ? untilPlanned(next.substring(next.indexOf("/planning/")))
+        : answer;
+  }
+
+  /** Looks at a search for a plan until it has ended; answers where it leads then. */
+  HttpResponse<String> untilPlanned(String search) {
+    HttpResponse<String> progress = get(search);
+    while (progress.statusCode() == 200) {
+      LockSupport.parkNanos(50_000_000);
+      progress = get(search);
+    }
+    return progress;
+  }
+
+  /** Posts a form as it is and answers at once. */
+  HttpResponse<String> postAtOnce(String path, String fields) {
     return send(
         HttpRequest.newBuilder(URI.create(address + path))
             .header("Content-Type", "application/x-www-form-urlencoded")

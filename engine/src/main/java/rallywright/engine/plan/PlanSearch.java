@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -54,12 +55,23 @@ final class PlanSearch {
       double benefit = Walk.through(model, best).benefit();
       double bound = benefit + relaxed.bound() - score(best);
       SearchWatch.Progress progress =
-          new SearchWatch.Progress((round + 1.0) / ROUNDS, benefit, bound);
+          new SearchWatch.Progress((round + 1.0) / ROUNDS, benefit, bound, chosen(best));
       if (watch.hear(progress) == SearchWatch.Verdict.STOP) {
         return best;
       }
     }
     return best;
+  }
+
+  private List<SearchWatch.Chosen> chosen(int[] stints) {
+    List<SearchWatch.Chosen> chosen = new ArrayList<>();
+    for (int i = 0; i < stints.length; i++) {
+      DrillLine line = model.options().get(i).line();
+      if (stints[i] > 0) {
+        chosen.add(new SearchWatch.Chosen(line.drill(), line.line(), stints[i]));
+      }
+    }
+    return chosen;
   }
 
   private int[] better(int[] one, int[] other) {

@@ -1,5 +1,8 @@
 package rallywright.engine.plan;
 
+import java.util.List;
+import rallywright.engine.drill.Drill;
+
 /** Looks on while a plan is searched for, and may end the search. */
 @FunctionalInterface
 public interface SearchWatch {
@@ -21,8 +24,14 @@ public interface SearchWatch {
    * @param done the share of the steps done, 0 to 1
    * @param benefit what the best plan so far brings
    * @param bound what no plan can pass
+   * @param best what the best plan so far is made of, in the order of a session
    */
-  record Progress(double done, double benefit, double bound) {
+  record Progress(double done, double benefit, double bound, List<Chosen> best) {
+
+    /** Copies the list. */
+    public Progress {
+      best = List.copyOf(best);
+    }
 
     /**
      * The progress in words.
@@ -34,6 +43,15 @@ public interface SearchWatch {
           .formatted(Math.round(100 * done), PlanCheck.better(benefit, bound));
     }
   }
+
+  /**
+   * A drill of the best plan so far.
+   *
+   * @param drill the drill
+   * @param line along which line it is played
+   * @param rounds how many rounds of it, 1 or more
+   */
+  record Chosen(Drill drill, Line line, int rounds) {}
 
   /**
    * Hears of the progress, now and then.

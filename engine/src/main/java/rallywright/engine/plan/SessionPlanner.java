@@ -45,7 +45,19 @@ public final class SessionPlanner {
    * @return a plan, or sentences that say what to change
    */
   public static PlanAnswer planAnew(PlanProblem problem, SessionPlan before) {
-    return plan(problem, Optional.of(before), SearchWatch.NOBODY);
+    return planAnew(problem, before, SearchWatch.NOBODY);
+  }
+
+  /**
+   * Plans a session anew while somebody looks on and may end the search early.
+   *
+   * @param problem everything it is made from
+   * @param before the plan so far
+   * @param watch hears of the progress
+   * @return the best plan found, or sentences that say what to change
+   */
+  public static PlanAnswer planAnew(PlanProblem problem, SessionPlan before, SearchWatch watch) {
+    return plan(problem, Optional.of(before), watch);
   }
 
   /**

@@ -86,6 +86,9 @@ class RequestsTest {
     assertThat(heard).hasSize(1);
     assertThat(heard.get(0).done()).isBetween(0.0, 1.0);
     assertThat(heard.get(0).words()).contains("in 100 done");
+    assertThat(heard.get(0).best())
+        .isNotEmpty()
+        .allSatisfy(e -> assertThat(e.rounds()).isPositive());
     assertThat(((PlanAnswer.Planned) answer).check().brokenRules()).isEmpty();
   }
 

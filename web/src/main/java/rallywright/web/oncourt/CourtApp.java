@@ -31,7 +31,11 @@ public final class CourtApp {
   private static final int MARK_BYTES = 8;
   private static final List<String> STYLES =
       List.of(
+          "/css/names.css",
           "/css/rallywright.css",
+          "/css/forms.css",
+          "/css/tables.css",
+          "/css/adapt.css",
           "/css/oncourt.css",
           "/css/oncourt-score.css",
           "/css/oncourt-sheets.css");

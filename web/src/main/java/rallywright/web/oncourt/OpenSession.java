@@ -146,6 +146,11 @@ public final class OpenSession {
     return ids;
   }
 
+  /** Whether the session and what happened in it are the same as in another reading of it. */
+  public boolean isAs(OpenSession other) {
+    return session.equals(other.session) && events.equals(other.events);
+  }
+
   /** Whether a player takes part. */
   boolean has(PlayerId player) {
     return players.stream().anyMatch(each -> each.id().equals(player));

@@ -17,25 +17,21 @@ import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.SeatSwap;
 import rallywright.engine.session.SessionId;
-import rallywright.store.ClubStore;
 import rallywright.web.oncourt.CourtAccess;
 import rallywright.web.oncourt.OpenSession;
-import rallywright.web.oncourt.SessionDesk;
 
 /** Somebody else plays a game that has not begun, said on a phone beside the court. */
 @RestController
 final class CourtSeats {
 
   private final CourtAccess access;
-  private final SessionDesk sessions;
   private final PlanDesk desk;
-  private final ClubStore store;
+  private final PlanKeeper keeper;
 
-  CourtSeats(CourtAccess access, SessionDesk sessions, PlanDesk desk, ClubStore store) {
+  CourtSeats(CourtAccess access, PlanDesk desk, PlanKeeper keeper) {
     this.access = access;
-    this.sessions = sessions;
     this.desk = desk;
-    this.store = store;
+    this.keeper = keeper;
   }
 
   /** What a phone posts: in which game, who goes, who comes in. */
@@ -48,15 +44,14 @@ final class CourtSeats {
   ResponseEntity<Map<String, String>> change(
       @PathVariable String session, @RequestBody Change asked, HttpServletRequest request) {
     SessionId id = access.allowed(session, request);
-    PlanEdit edit = store.inOneStep(() -> changed(id, asked));
+    PlanEdit edit = keeper.change(id, open -> changed(open, asked));
     return edit instanceof PlanEdit.Refused refused
         ? ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
             .body(Map.of("problem", refused.sentence()))
         : ResponseEntity.ok(Map.of());
   }
 
-  private PlanEdit changed(SessionId id, Change asked) {
-    OpenSession open = sessions.find(id).orElseThrow(PlanPages::notHere);
+  private PlanEdit changed(OpenSession open, Change asked) {
     Optional<SeatSwap> swap =
         open.plan().blocks().stream()
             .flatMap(
@@ -69,12 +64,7 @@ final class CourtSeats {
       return new PlanEdit.Refused(
           "This game or one of the two is not in the plan any more. Maybe load the page again.");
     }
-    PlanEdit edit =
-        desk.edit(open.session(), editor -> new SeatChange(editor, open).inTurn(swap.get()));
-    if (edit instanceof PlanEdit.Changed changed) {
-      store.sessions().save(open.session().withPlan(changed.plan()));
-    }
-    return edit;
+    return desk.edit(open.session(), editor -> new SeatChange(editor, open).inTurn(swap.get()));
   }
 
   private static Optional<SeatSwap> swap(

@@ -10,12 +10,10 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.club.Group;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.store.ClubStore;
-import rallywright.web.page.Confirmation;
 import rallywright.web.page.Form;
 import rallywright.web.page.FormReader;
 import rallywright.web.page.PageFrame;
@@ -29,18 +27,24 @@ final class NewSessionPages {
 
   private final ClubStore store;
   private final WishPlanner planner;
+  private final PlanRuns runs;
   private final PageFrames frames;
   private final WishForm wishes;
 
-  NewSessionPages(ClubStore store, WishPlanner planner, PageFrames frames) {
+  NewSessionPages(ClubStore store, WishPlanner planner, PlanRuns runs, PageFrames frames) {
     this.store = store;
     this.planner = planner;
+    this.runs = runs;
     this.frames = frames;
     this.wishes = WishForm.of(store);
   }
 
   @GetMapping("/sessions/new")
   String blank(HttpServletRequest request, Model model) {
+    Optional<PlanRun> before = runs.find(request.getParameter("again"));
+    if (before.isPresent()) {
+      return show(before.get().origin().form(), before.get().refused(), request, model);
+    }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     String group = request.getParameter("group") == null ? "" : request.getParameter("group");
     Optional<Group> chosen =
@@ -72,24 +76,26 @@ final class NewSessionPages {
   }
 
   @PostMapping("/sessions/new")
-  String plan(
-      HttpServletRequest request,
-      HttpServletResponse response,
-      RedirectAttributes redirect,
-      Model model) {
+  String plan(HttpServletRequest request, HttpServletResponse response, Model model) {
     FormReader in = FormReader.of(request);
     WishForm.Wished wished = wishes.read(in);
     if (wished == null) {
       response.setStatus(UNPROCESSABLE);
       return show(in.form(), List.of(), request, model);
     }
-    WishPlanner.Outcome outcome = planner.newSession(wished);
-    if (!outcome.refused().isEmpty()) {
+    PlanRun run =
+        runs.start(
+            new PlanRun.Origin(
+                "/sessions/new",
+                in.form(),
+                "The plan is ready. Change anything; the clock answers at once."),
+            search -> planner.newSession(wished, search));
+    List<String> refused = runs.soonRefused(run);
+    if (!refused.isEmpty()) {
       response.setStatus(UNPROCESSABLE);
-      return show(in.form(), outcome.refused(), request, model);
+      return show(in.form(), refused, request, model);
     }
-    Confirmation.say(redirect, "The plan is ready. Change anything; the clock answers at once.");
-    return "redirect:/sessions/" + outcome.session() + "/plan";
+    return "redirect:/planning/" + run.id();
   }
 
   private String show(Form form, List<String> refused, HttpServletRequest request, Model model) {

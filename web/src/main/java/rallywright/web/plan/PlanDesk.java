@@ -5,7 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
@@ -45,6 +47,7 @@ class PlanDesk {
   private final ClubStore store;
   private final ClubReadings readings;
   private final Catalogue catalogue = Catalogue.shipped();
+  private final AtomicReference<@Nullable KeptEditor> kept = new AtomicReference<>();
 
   PlanDesk(ClubStore store, ClubReadings readings) {
     this.store = store;
@@ -152,16 +155,34 @@ class PlanDesk {
   /** A change of a plan; a wish or a drill that is no longer there is answered as a refusal. */
   PlanEdit edit(Session session, Function<PlanEditor, PlanEdit> change) {
     try {
-      return change.apply(editor(session));
+      return withEditor(session, change);
     } catch (IllegalArgumentException unmet) {
       return new PlanEdit.Refused(String.valueOf(unmet.getMessage()));
     }
   }
 
-  /** An editor of a stored session's plan. */
-  PlanEditor editor(Session session) {
-    return PlanEditor.of(problem(session));
+  /**
+   * Lets an editor of a stored session's plan do some work. The last editor is kept for the next
+   * change of the same session, as long as nothing that it was made from is another; it is out of
+   * the hands of everybody else while it works.
+   */
+  <T> T withEditor(Session session, Function<PlanEditor, T> work) {
+    MadeFrom now =
+        new MadeFrom(readings.now(), session.plan().present(), wish(session), more(session));
+    KeptEditor last = kept.getAndSet(null);
+    KeptEditor editor =
+        last != null && last.from().equals(now)
+            ? last
+            : new KeptEditor(now, PlanEditor.of(problem(session)));
+    T answer = work.apply(editor.editor());
+    kept.set(editor);
+    return answer;
   }
+
+  private record MadeFrom(
+      ClubReading reading, List<PlayerId> present, SessionWish wish, MoreWishes more) {}
+
+  private record KeptEditor(MadeFrom from, PlanEditor editor) {}
 
   /** The blocks that were begun or hold a score; they may not be changed any more. */
   static Set<BlockId> touched(SessionProgress progress) {

@@ -10,10 +10,7 @@ import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.PlanRepair;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.SessionPlan;
-import rallywright.engine.session.SessionId;
-import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
-import rallywright.web.oncourt.SessionDesk;
 import rallywright.web.page.AllowedNumber;
 import rallywright.web.page.Confirmation;
 import rallywright.web.page.FormReader;
@@ -29,37 +26,39 @@ final class PlanMending {
           SessionPlan.LONGEST_MINUTES,
           "Maybe 60.");
 
-  private final ClubStore store;
-  private final SessionDesk sessions;
+  private static final String MEANWHILE =
+      "Somebody else changed this session meanwhile. Maybe look at it and try again.";
+
+  private final PlanKeeper keeper;
+  private final PlanView view;
   private final PlanDesk desk;
 
-  PlanMending(ClubStore store, SessionDesk sessions, PlanDesk desk) {
-    this.store = store;
-    this.sessions = sessions;
+  PlanMending(PlanKeeper keeper, PlanView view, PlanDesk desk) {
+    this.keeper = keeper;
+    this.view = view;
     this.desk = desk;
   }
 
   @PostMapping("/sessions/{id}/plan/mend")
   String mend(@PathVariable String id, RedirectAttributes redirect) {
-    OpenSession open = open(id);
+    OpenSession open = view.open(id);
     if (!PlanDesk.touched(open.progress()).isEmpty()) {
       Confirmation.say(
           redirect, "Some of this session was played already. Maybe change what is still to come.");
       return "redirect:/sessions/" + id + "/plan";
     }
     PlanRepair.Repaired mended = PlanRepair.of(desk.problem(open.session())).repair(open.plan());
-    keep(open, mended);
-    Confirmation.say(
-        redirect,
+    String done =
         mended.changes().isEmpty()
             ? "Nothing was changed: no single change makes this plan better."
-            : "Changed: " + String.join(" ", mended.changes()));
+            : "Changed: " + String.join(" ", mended.changes());
+    Confirmation.say(redirect, kept(open, mended, done));
     return "redirect:/sessions/" + id + "/plan";
   }
 
   @PostMapping("/sessions/{id}/plan/shorten")
   String shorten(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
-    OpenSession open = open(id);
+    OpenSession open = view.open(id);
     FormReader in = FormReader.of(request);
     int minutes = in.neededWhole("left", MINUTES);
     if (in.failed()) {
@@ -68,17 +67,16 @@ final class PlanMending {
     }
     PlanRepair.Repaired shorter =
         PlanRepair.of(desk.problem(open.session())).shorten(open.plan(), minutes, begun(open));
-    keep(open, shorter);
-    Confirmation.say(
-        redirect,
+    String done =
         shorter.changes().isEmpty()
             ? "It fits %d minutes as it is.".formatted(minutes)
-            : String.join(" ", shorter.changes()));
+            : String.join(" ", shorter.changes());
+    Confirmation.say(redirect, kept(open, shorter, done));
     return "redirect:/sessions/" + id + "/plan";
   }
 
-  private void keep(OpenSession open, PlanRepair.Repaired changed) {
-    store.sessions().save(open.session().withPlan(changed.plan()));
+  private String kept(OpenSession open, PlanRepair.Repaired changed, String done) {
+    return keeper.keep(open, changed.plan()) == PlanKeeper.Kept.YES ? done : MEANWHILE;
   }
 
   /** How many blocks from the start stay: up to the last one that was begun. */
@@ -90,12 +88,5 @@ final class PlanMending {
       begun = touched.contains(block.id()) ? place + 1 : begun;
     }
     return begun;
-  }
-
-  private OpenSession open(String id) {
-    if (id.isBlank() || id.length() > SessionId.LONGEST) {
-      throw PlanPages.notHere();
-    }
-    return sessions.find(new SessionId(id)).orElseThrow(PlanPages::notHere);
   }
 }

@@ -3,19 +3,18 @@ package rallywright.web.plan;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
-import rallywright.web.page.Confirmation;
 import rallywright.web.page.Form;
 import rallywright.web.page.FormReader;
 import rallywright.web.page.PageFrame;
@@ -31,6 +30,7 @@ final class WishPages {
   private final SessionDesk sessions;
   private final PlanDesk desk;
   private final WishPlanner planner;
+  private final PlanRuns runs;
   private final PageFrames frames;
 
   WishPages(
@@ -38,18 +38,23 @@ final class WishPages {
       SessionDesk sessions,
       PlanDesk desk,
       WishPlanner planner,
+      PlanRuns runs,
       PageFrames frames) {
     this.store = store;
     this.sessions = sessions;
     this.desk = desk;
     this.planner = planner;
+    this.runs = runs;
     this.frames = frames;
   }
 
   @GetMapping("/sessions/{id}/plan/wish")
   String asked(@PathVariable String id, HttpServletRequest request, Model model) {
     OpenSession open = open(id);
-    return show(open, asPlanned(open.session()), List.of(), request, model);
+    Optional<PlanRun> before = runs.find(request.getParameter("again"));
+    return before.isPresent()
+        ? show(open, before.get().origin().form(), before.get().refused(), request, model)
+        : show(open, asPlanned(open.session()), List.of(), request, model);
   }
 
   @PostMapping("/sessions/{id}/plan/wish")
@@ -57,7 +62,6 @@ final class WishPages {
       @PathVariable String id,
       HttpServletRequest request,
       HttpServletResponse response,
-      RedirectAttributes redirect,
       Model model) {
     OpenSession open = open(id);
     FormReader in = FormReader.of(request);
@@ -66,17 +70,22 @@ final class WishPages {
       response.setStatus(UNPROCESSABLE);
       return show(open, in.form(), List.of(), request, model);
     }
-    WishPlanner.Outcome outcome = planner.changed(wished, open);
-    if (!outcome.refused().isEmpty()) {
+    boolean same = planner.asksForTheSame(wished, open.session());
+    PlanRun run =
+        runs.start(
+            new PlanRun.Origin(
+                "/sessions/" + id + "/plan/wish",
+                in.form(),
+                same
+                    ? "Kept; the plan itself stays as it was."
+                    : "Planned anew. Changes made by hand before are gone."),
+            search -> same ? planner.renamed(wished, open) : planner.changed(wished, open, search));
+    List<String> refused = runs.soonRefused(run);
+    if (!refused.isEmpty()) {
       response.setStatus(UNPROCESSABLE);
-      return show(open, in.form(), outcome.refused(), request, model);
+      return show(open, in.form(), refused, request, model);
     }
-    Confirmation.say(
-        redirect,
-        outcome.plan() == WishPlanner.Plan.NEW
-            ? "Planned anew. Changes made by hand before are gone."
-            : "Kept; the plan itself stays as it was.");
-    return "redirect:/sessions/" + id + "/plan";
+    return "redirect:/planning/" + run.id();
   }
 
   private Form asPlanned(Session session) {

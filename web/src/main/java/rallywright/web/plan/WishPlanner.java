@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.plan.PlanAnswer;
@@ -17,16 +16,21 @@ import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
 
-/** Makes a stored session of a wish, a new one or one in the place of what was planned so far. */
+/**
+ * Makes a stored session of a wish, a new one or one in the place of what was planned so far. The
+ * search itself holds nobody up; only what it found is stored in one step.
+ */
 @Component
 final class WishPlanner {
 
   private final ClubStore store;
   private final PlanDesk desk;
+  private final PlanKeeper keeper;
 
-  WishPlanner(ClubStore store, PlanDesk desk) {
+  WishPlanner(ClubStore store, PlanDesk desk, PlanKeeper keeper) {
     this.store = store;
     this.desk = desk;
+    this.keeper = keeper;
   }
 
   /**
@@ -34,42 +38,40 @@ final class WishPlanner {
    *
    * @param session the id of the stored session, or empty where nothing was stored
    * @param refused why nothing was stored
-   * @param plan whether there is another plan now
    */
-  record Outcome(String session, List<String> refused, Plan plan) {}
+  record Outcome(String session, List<String> refused) {
 
-  /** Whether the plan is another one. */
-  enum Plan {
-    NEW,
-    KEPT
+    /** The coach stopped the search. */
+    static final Outcome STOPPED =
+        refused(List.of("The search was stopped; nothing was stored. Change anything and go on."));
+
+    static Outcome stored(SessionId session) {
+      return new Outcome(session.value(), List.of());
+    }
+
+    static Outcome refused(List<String> sentences) {
+      return new Outcome("", sentences);
+    }
   }
 
   /** Plans a new session. */
-  Outcome newSession(WishForm.Wished wished) {
-    return store.inOneStep(() -> planned(wished, new SessionId(store.freshId()), Optional.empty()));
+  Outcome newSession(WishForm.Wished wished, PlanRun run) {
+    return planned(wished, Optional.empty(), run);
   }
 
-  /**
-   * Changes a session. Its plan stays where only its name, day or place is another; it is made anew
-   * where somebody else comes, the time or the courts changed, and nothing was played yet.
-   */
-  Outcome changed(WishForm.Wished wished, OpenSession open) {
-    return store.inOneStep(
-        () -> {
-          if (asksForTheSame(wished, open.session())) {
-            return stored(wished, open.session().id(), open.plan(), Plan.KEPT, open);
-          }
-          return PlanDesk.touched(open.progress()).isEmpty()
-              ? planned(wished, open.session().id(), Optional.of(open))
-              : refused(
-                  List.of(
-                      "Some of this session was played already, so who is there, the minutes, the"
-                          + " courts and the drills stay as they are. Maybe change the blocks that"
-                          + " are still to come by hand."));
-        });
+  /** Plans a session anew from what is known today. */
+  Outcome anew(OpenSession open, PlanRun run) {
+    PlanAnswer answer = SessionPlanner.planAnew(desk.problem(open.session()), open.plan(), run);
+    if (answer instanceof PlanAnswer.Refused refused) {
+      return Outcome.refused(refused.sentences());
+    }
+    return run.isStopped()
+        ? Outcome.STOPPED
+        : outcome(open, keeper.keep(open, ((PlanAnswer.Planned) answer).plan()));
   }
 
-  private boolean asksForTheSame(WishForm.Wished wished, Session session) {
+  /** Whether these wishes leave the plan of a session as it is. */
+  boolean asksForTheSame(WishForm.Wished wished, Session session) {
     SessionWish before = desk.wish(session);
     return wished.walkIns().isEmpty()
         && wished.template().isEmpty()
@@ -80,7 +82,23 @@ final class WishPlanner {
         && new HashSet<>(wished.present()).equals(new HashSet<>(session.plan().present()));
   }
 
-  private Outcome planned(WishForm.Wished wished, SessionId id, Optional<OpenSession> before) {
+  /** Stores another name, day or place of a session, whose plan stays as it is. */
+  Outcome renamed(WishForm.Wished wished, OpenSession open) {
+    return outcome(open, keep(wished, open, open.plan()));
+  }
+
+  /** Plans a session for other wishes, if nothing of it was played yet. */
+  Outcome changed(WishForm.Wished wished, OpenSession open, PlanRun run) {
+    return PlanDesk.touched(open.progress()).isEmpty()
+        ? planned(wished, Optional.of(open), run)
+        : Outcome.refused(
+            List.of(
+                "Some of this session was played already, so who is there, the minutes, the"
+                    + " courts and the drills stay as they are. Maybe change the blocks that"
+                    + " are still to come by hand."));
+  }
+
+  private Outcome planned(WishForm.Wished wished, Optional<OpenSession> before, PlanRun run) {
     SessionWish wish =
         SessionWish.of(wished.minutes(), wished.courts())
             .withCoverage(wished.coverage())
@@ -90,41 +108,63 @@ final class WishPlanner {
     PlanProblem problem = desk.problem(present, wished.walkIns(), wish, wished.more());
     PlanAnswer answer =
         before
-            .map(open -> SessionPlanner.planAnew(problem, open.plan()))
-            .orElseGet(() -> SessionPlanner.plan(problem));
+            .map(open -> SessionPlanner.planAnew(problem, open.plan(), run))
+            .orElseGet(() -> SessionPlanner.plan(problem, run));
     if (answer instanceof PlanAnswer.Refused refused) {
-      return refused(refused.sentences());
+      return Outcome.refused(refused.sentences());
     }
-    SessionPlan plan = ((PlanAnswer.Planned) answer).plan();
-    if (wished.template().isPresent()) {
-      plan = desk.fromTemplate(problem, plan, wished.template().get());
+    SessionPlan found = ((PlanAnswer.Planned) answer).plan();
+    SessionPlan plan =
+        wished.template().map(each -> desk.fromTemplate(problem, found, each)).orElse(found);
+    if (run.isStopped()) {
+      return Outcome.STOPPED;
     }
+    return before
+        .map(open -> outcome(open, keep(wished, open, plan)))
+        .orElseGet(() -> storedNew(wished, plan));
+  }
+
+  private Outcome storedNew(WishForm.Wished wished, SessionPlan plan) {
+    SessionId id = new SessionId(store.freshId());
+    Session session = session(wished, id, plan, Session.State.PLANNED);
+    store.inOneStep(
+        () -> {
+          storeWishes(wished, session);
+          store.sessions().save(session);
+          return session;
+        });
+    return Outcome.stored(id);
+  }
+
+  private PlanKeeper.Kept keep(WishForm.Wished wished, OpenSession open, SessionPlan plan) {
+    Session session = session(wished, open.session().id(), plan, open.session().state());
+    return keeper.keep(open, session, () -> storeWishes(wished, session));
+  }
+
+  private void storeWishes(WishForm.Wished wished, Session session) {
     wished.walkIns().forEach(store.players()::save);
-    return stored(wished, id, plan, Plan.NEW, before.orElse(null));
-  }
-
-  private Outcome stored(
-      WishForm.Wished wished,
-      SessionId id,
-      SessionPlan plan,
-      Plan made,
-      @Nullable OpenSession before) {
-    Session session =
-        new Session(
-            id,
-            wished.name(),
-            wished.date(),
-            wished.start(),
-            wished.venue(),
-            wished.group(),
-            plan,
-            before == null ? Session.State.PLANNED : before.session().state());
-    store.sessions().save(session);
     desk.keepWish(session, wished.coverage(), wished.more());
-    return new Outcome(id.value(), List.of(), made);
   }
 
-  private static Outcome refused(List<String> sentences) {
-    return new Outcome("", sentences, Plan.KEPT);
+  private static Session session(
+      WishForm.Wished wished, SessionId id, SessionPlan plan, Session.State state) {
+    return new Session(
+        id,
+        wished.name(),
+        wished.date(),
+        wished.start(),
+        wished.venue(),
+        wished.group(),
+        plan,
+        state);
+  }
+
+  private static Outcome outcome(OpenSession open, PlanKeeper.Kept kept) {
+    return kept == PlanKeeper.Kept.YES
+        ? Outcome.stored(open.session().id())
+        : Outcome.refused(
+            List.of(
+                "This session was changed or begun while the plan was made, so it stayed as it is"
+                    + " now. Maybe look at it and try again."));
   }
 }

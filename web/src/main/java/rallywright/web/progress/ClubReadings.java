@@ -15,7 +15,10 @@ import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
 
-/** What the club's scores say today; read anew only when something was stored since. */
+/**
+ * What the club's scores say today; read anew only when something was stored since. Inside a change
+ * that is not stored yet it is worked out, and not kept.
+ */
 @Component
 public final class ClubReadings {
 
@@ -58,13 +61,30 @@ public final class ClubReadings {
     return found;
   }
 
+  /**
+   * Hears of a change that the reading does not rest on: another plan for a session of which
+   * nothing was played. Saves reading everything anew after each change by hand.
+   *
+   * @param revision the revision that this change alone made
+   */
+  public synchronized void onlyAPlanChanged(long revision) {
+    Kept last = kept;
+    if (last != null && last.revision() == revision - 1) {
+      kept = new Kept(revision, last.day(), last.history(), last.reading());
+    }
+  }
+
   private synchronized Kept kept() {
     LocalDate today = LocalDate.now(clock);
     long revision = store.revision();
     Kept last = kept;
-    if (last == null || last.revision() != revision || !last.day().equals(today)) {
-      last = kept(revision, today, last);
-      kept = last;
+    if (store.isChanging()
+        || last == null
+        || last.revision() != revision
+        || !last.day().equals(today)) {
+      Kept read = kept(revision, today, last);
+      kept = store.isChanging() ? last : read;
+      return read;
     }
     return last;
   }
