@@ -76,8 +76,7 @@ class KeptSessionIT {
     beside.sessions().save(session.withPlan(session.plan().withBlocks(fewer)));
     assertThat(state().get("plan").get("blocks").size()).isEqualTo(3);
     CourtClient coach = server.coach();
-    coach.postForm(
-        "/sessions/" + HERE + "/board", "/sessions/" + HERE + "/board/end", Map.of());
+    coach.postForm("/sessions/" + HERE + "/board", "/sessions/" + HERE + "/board/end", Map.of());
     assertThat(state().get("ended").booleanValue()).isTrue();
     assertThat(state().get("state").stringValue()).isEqualTo("DONE");
   }
