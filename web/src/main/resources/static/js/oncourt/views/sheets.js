@@ -46,12 +46,13 @@ function blocks(scene) {
     /** @type {string} */ state, /** @type {boolean} */ here) =>
     el('li', {}, el('button.choose', { 'data-act': 'show-block', 'data-block': id,
       'aria-current': here ? 'true' : null }, el('span', {}, title), el('span', {}, state)));
-  return sheet('The session', [el('ol.plain', {},
+  return sheet('The session', [
+    scene.isBehind() ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'back',
+      'data-key': 'back' }, `Take everybody back to ${scene.blockTitle(scene.block?.id)}`) : null,
+    el('ol.plain', {},
     scene.plan.blocks.map((block) => line(block.id, block.title, stateOf(scene, block),
       block === scene.block)),
-    line('end', 'Effort and end', scene.session.end ? 'done' : '', scene.block === null)),
-    scene.isBehind() ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'back',
-      'data-key': 'back' }, `Take everybody back to ${scene.blockTitle(scene.block?.id)}`) : null]);
+    line('end', 'Effort and end', scene.session.end ? 'done' : '', scene.block === null))]);
 }
 
 /** @param {Scene} scene @param {import('../model.js').BlockPlan} block */
