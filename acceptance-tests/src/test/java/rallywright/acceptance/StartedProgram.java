@@ -75,8 +75,9 @@ final class StartedProgram implements AutoCloseable {
     line.add("-XX:TieredStopAtLevel=1");
     String archive = System.getProperty("program.archive", "");
     line.add(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive);
+    String program = System.getProperty("program.classpath", "");
     line.add("-cp");
-    line.add(System.getProperty("program.classpath", System.getProperty("java.class.path")));
+    line.add(program.isEmpty() ? System.getProperty("java.class.path") : program);
     line.add("rallywright.cli.Rallywright");
     line.addAll(arguments);
     return line;
