@@ -19,7 +19,9 @@ final class BlockClock {
   /** To change opponents between two stints. Assumption of this project. */
   static final double STINT_SECONDS = 20;
 
-  /** To swap roles between two games of a stint. Assumption of this project. */
+  /**
+   * To swap roles between two games of a stint, before any was timed. Assumption of this project.
+   */
   static final double ROLE_SECONDS = 10;
 
   /** From this many lanes on a horn ends the games. */
@@ -57,13 +59,14 @@ final class BlockClock {
    *
    * @param lanes the games of each lane, one after the other
    * @param end how the stint ends
+   * @param roleSeconds what a swap of roles takes
    */
-  static StintTime stint(List<List<Timing>> lanes, End end) {
+  static StintTime stint(List<List<Timing>> lanes, End end, double roleSeconds) {
     List<Timing> sums = new ArrayList<>();
     for (List<Timing> games : lanes) {
       sums.add(games.stream().reduce(Timing.NOTHING, Timing::then));
     }
-    double swaps = ROLE_SECONDS * (lanes.get(0).size() - 1);
+    double swaps = roleSeconds * (lanes.get(0).size() - 1);
     LaneTimes times = LaneTimes.of(sums);
     double mean = sums.stream().mapToDouble(Timing::mean).average().orElseThrow();
     if (end == End.BY_CLOCK) {
@@ -98,7 +101,9 @@ final class BlockClock {
       PlannedBlock block, List<PlannedGame> stint, PlanContext context) {
     UsualStint usual = context.usualStint(context.lineOf(block));
     boolean horn = block.end() == End.BY_CLOCK && usual.end() == End.BY_CLOCK;
-    return horn ? usual.time() : stint(context.laneTimings(block, stint), block.end());
+    return horn
+        ? usual.time()
+        : stint(context.laneTimings(block, stint), block.end(), context.lengths().roleSeconds());
   }
 
   /**

@@ -295,8 +295,8 @@ final class SearchModel {
   private double[] table(Option option, double minutesOfOther) {
     double[] table = new double[ROW * ROW];
     for (int place = 0; place < table.length; place++) {
-      int row = place / ROW;
-      double minutes = (place % ROW) * option.minutes() + row * minutesOfOther;
+      int ofOther = place / ROW;
+      double minutes = (place % ROW) * option.minutes() + ofOther * minutesOfOther;
       table[place] = benefit(option.drill(), new double[] {minutes});
     }
     return table;
@@ -320,7 +320,7 @@ final class SearchModel {
 
   private Part partFor(Option option, int eligible) {
     Shape shape = Shape.of(option.line(), eligible, context.wish());
-    UsualStint usual = context.usualStint(option.line()).forFewer(shape, context.wish());
+    UsualStint usual = context.usualStint(option.line()).forFewer(shape, context);
     return part(option.line(), eligible, usual);
   }
 

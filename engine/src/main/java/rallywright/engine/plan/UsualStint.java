@@ -31,22 +31,23 @@ record UsualStint(StintTime time, End end, int lanes, int onCourt, List<Timing> 
     }
     int lanes = Math.max(1, new Rotation(context, Rotation.Care.QUICK).groupsPossible(line));
     List<Timing> games = Collections.nCopies(shape.turns(), game(line, context));
-    return of(games, lanes, lanes * shape.size(), context.wish());
+    return of(games, lanes, lanes * shape.size(), context);
   }
 
-  private static UsualStint of(List<Timing> games, int lanes, int onCourt, SessionWish wish) {
-    End end = BlockClock.endFor(lanes, wish);
-    StintTime time = BlockClock.stint(Collections.nCopies(lanes, games), end);
+  private static UsualStint of(List<Timing> games, int lanes, int onCourt, PlanContext context) {
+    End end = BlockClock.endFor(lanes, context.wish());
+    StintTime time =
+        BlockClock.stint(Collections.nCopies(lanes, games), end, context.lengths().roleSeconds());
     return new UsualStint(time, end, lanes, onCourt, games);
   }
 
   /** The same for fewer people who divide like this. */
-  UsualStint forFewer(Shape shape, SessionWish wish) {
+  UsualStint forFewer(Shape shape, PlanContext context) {
     int groups = Math.min(lanes, shape.groups());
     if (games.isEmpty() || groups == 0 || groups == lanes) {
       return new UsualStint(time, end, groups, groups * shape.size(), games);
     }
-    return of(games, groups, groups * shape.size(), wish);
+    return of(games, groups, groups * shape.size(), context);
   }
 
   /** The time of a game, the mean over those who would meet in the first stints of the drill. */
