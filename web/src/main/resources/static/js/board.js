@@ -19,7 +19,7 @@ async function draw() {
   }
   drawing = true;
   try {
-    const answer = await fetch(location.pathname, { headers: { Accept: 'text/html' } });
+    const answer = await fetch(/** @type {string} */ (board.dataset.fresh), { headers: { Accept: 'text/html' } });
     if (answer.ok) {
       const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html');
       const size = fresh.getElementById('board')?.className;
