@@ -145,6 +145,11 @@ class EveryPageIT {
         "/sessions/{session}/plan/wish",
         "/sessions/{session}/from-paper",
         "/sessions/{session}/phone-file",
+        "/shots",
+        "/shots?shot=LOB&level=35",
+        "/shots?shot=DROP_STRAIGHT&b.shot=DROP_CROSS",
+        "/shots/lines",
+        "/drills/twenty-drops",
         "/settings",
         "/court",
         "/no-such-page"

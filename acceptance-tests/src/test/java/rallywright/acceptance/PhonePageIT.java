@@ -100,6 +100,15 @@ class PhonePageIT {
     int all = weights.values().stream().mapToInt(Integer::intValue).sum();
     System.out.println("On-court page: " + all + " bytes packed in " + weights.size() + " files.");
     assertThat(weights).containsKeys("/js/oncourt/score.js", "/css/oncourt.css", "/court/shell");
+    // With a name like Łukasz or Şerife nothing more is fetched: every font of the page is in it.
+    Object fonts =
+        page.evaluate(
+            "() => [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules])"
+                + ".filter((rule) => rule instanceof CSSFontFaceRule)"
+                + ".map((rule) => rule.cssText.match(/fonts\\/[^\"]+/)[0]).sort()");
+    assertThat((List<?>) fonts)
+        .hasSize(4)
+        .allSatisfy(font -> assertThat(weights).containsKey("/" + font));
     assertThat(all).as(weights.toString()).isLessThanOrEqualTo(MOST_BYTES);
   }
 

@@ -38,6 +38,10 @@ final class RunningCourt implements AutoCloseable {
     return program.address();
   }
 
+  StartedProgram program() {
+    return program;
+  }
+
   CourtPhone phone() {
     return phone(browsers.phone());
   }

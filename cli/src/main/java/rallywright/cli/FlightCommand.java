@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rallywright.engine.flight.Flight;
@@ -17,7 +19,8 @@ import rallywright.engine.flight.Passage;
 @Command(
     name = "flight",
     description = {
-      "Flies balls: where and when each crosses the net plane and lands.",
+      "Flies the balls of a file: where and when each crosses the net plane and lands. With --aim:"
+          + " where to aim a usual shot, and how often it comes off.",
       "SI units. x: toward the receiver, net plane at 0; y: to the hitter's left; z: up, floor at"
           + " 0. A position is that of the ball's centre; it lands one radius above the floor."
     },
@@ -28,13 +31,17 @@ import rallywright.engine.flight.Passage;
       "    \"wind_mps\": [-3, 0, 0], \"spin_radps\": [0, 60, 0],",
       "    \"position_m\": [-6.7, 0, 0.6], \"velocity_mps\": [11, 0.5, 5]}]}",
       "wind_mps and spin_radps may be left out. Topspin of a ball toward the receiver is above 0",
-      "in the second number of spin_radps."
+      "in the second number of spin_radps.",
+      "",
+      "Example: rallywright flight --aim drop-straight --level 3.5 --wind 10mph"
     },
     mixinStandardHelpOptions = true)
 final class FlightCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "FILE", description = "JSON file with the balls to fly.")
-  private Path file = Path.of("");
+  @Parameters(arity = "0..1", paramLabel = "FILE", description = "JSON file with the balls to fly.")
+  private @Nullable Path file;
+
+  @Mixin private AimOptions aim = new AimOptions();
 
   @Option(names = "--json", description = "Print one JSON object, numbers unrounded.")
   private boolean json;
@@ -57,7 +64,21 @@ final class FlightCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Case> cases = FlightFile.read(JsonFile.root(file)).stream().map(this::fly).toList();
+    if (aim.isAsked() == (file != null)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "Either FILE with balls to fly or --aim with a usual shot must be given, not %s."
+              .formatted(file == null ? "neither" : "both"));
+    }
+    if (file == null) {
+      aim.print(spec.commandLine().getOut(), json);
+      return 0;
+    }
+    return flyAll(file);
+  }
+
+  private int flyAll(Path balls) {
+    List<Case> cases = FlightFile.read(JsonFile.root(balls)).stream().map(this::fly).toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       JsonAnswer.print(out, new Answer(cases));

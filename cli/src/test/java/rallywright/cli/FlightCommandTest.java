@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -112,6 +113,60 @@ class FlightCommandTest {
       throws Exception {
     assertThat(BALLS).contains(good);
     Answer answer = runOn(BALLS.replaceFirst(Pattern.quote(good), bad), "--json");
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.out).isEmpty();
+    assertThat(answer.err).contains(words).contains("Maybe");
+    assertThat(answer.err.strip().lines()).hasSize(1);
+  }
+
+  /** The sentence of the page; more wind in the face needs more pace. */
+  @Test
+  void aim_ofADropAgainstTheWind_isSaidInTheWordsOfThePage() {
+    Answer words = run("flight", "--aim", "drop-straight", "--wind", "10mph");
+    assertThat(words.err).isEmpty();
+    assertThat(words.code).isZero();
+    assertThat(words.out)
+        .containsPattern("Aim .* ft .*, .* short of the kitchen line, .* above the tape")
+        .containsPattern("you will be in [1-9] times in 10")
+        .contains("we assume, unmeasured", "cannot be attacked");
+    JsonNode calm = aimed("drop-straight");
+    JsonNode windy = aimed("drop-straight", "--wind", "4.5m/s");
+    assertThat(windy.get("speed_mps").asDouble())
+        .isGreaterThan(calm.get("speed_mps").asDouble() + 1);
+    double chance = windy.get("chance").asDouble();
+    assertThat(chance)
+        .isBetween(
+            windy.get("chanceRange").get(0).asDouble(), windy.get("chanceRange").get(1).asDouble());
+    assertThat(aimed("drop-straight", "--level", "5").get("chance").asDouble())
+        .isGreaterThan(calm.get("chance").asDouble() + 0.2);
+  }
+
+  private static JsonNode aimed(String shot, String... options) {
+    String[] arguments = new String[4 + options.length];
+    arguments[0] = "flight";
+    arguments[1] = "--json";
+    arguments[2] = "--aim";
+    arguments[3] = shot;
+    System.arraycopy(options, 0, arguments, 4, options.length);
+    Answer answer = run(arguments);
+    assertThat(answer.err).isEmpty();
+    return new JsonMapper().readTree(answer.out);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "flight | neither",
+        "flight --aim moonball | There is no shot",
+        "flight --aim drive --wind 10 | must be a number with mph",
+        "flight --aim drive --wind 99m/s | at most 12 m/s",
+        "flight --aim drive --wind-from 400 | below 360",
+        "flight --aim drive --level 9 | from 1.0 to 7.0",
+        "flight --aim drive balls.json | not both"
+      })
+  void aim_wronglyAsked_isAnsweredInOneLine(String line, String words) {
+    Answer answer = run(line.split(" ", -1));
     assertThat(answer.code).isEqualTo(2);
     assertThat(answer.out).isEmpty();
     assertThat(answer.err).contains(words).contains("Maybe");

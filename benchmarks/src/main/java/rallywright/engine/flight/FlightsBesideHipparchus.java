@@ -49,6 +49,7 @@ public final class FlightsBesideHipparchus {
         bytes(launches, other));
     System.out.printf(Locale.ROOT, "%nRatio %.1f%n%n", seconds[1] / seconds[0]);
     AimTimes.print();
+    AimHills.print();
   }
 
   private static void row(

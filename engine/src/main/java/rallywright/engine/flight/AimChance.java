@@ -37,7 +37,7 @@ final class AimChance {
     /** To see roughly where the best aims are. */
     ROUGH(9, 5, 17),
     /** To climb to the best aim. */
-    SEARCH(17, 11, 25),
+    SEARCH(13, 8, 19),
     /** To say its chance. */
     FINE(49, 25, 49);
 

@@ -4,32 +4,50 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import rallywright.engine.court.Net;
 import rallywright.engine.quantity.Length;
 
 /**
  * Finds the best aim of a shot for a player who scatters.
  *
- * <p>For the maintainer: a rough look over all launches that succeed as aimed, from one wide grid
- * of flights; then a climb by simplex from the best few, in units of the player's spreads, each
- * round on a fine grid around the aim reached so far. Near the top the chance is flat, so a chance
- * right to a thousandth leaves the aim itself open by some tenths of a spread.
+ * <p>For the maintainer: a rough look over all launches that succeed as aimed, and rough climbs
+ * from the best six that lie apart, all on one wide grid of flights; then a climb by simplex from
+ * the best two tops, in units of the player's spreads, each round on a fine grid around the aim
+ * reached so far. With two climbs and no rough ones, two shots in thirty ended on the wrong hill.
+ * Near the top the chance is flat, so a chance right to a thousandth leaves the aim itself open by
+ * some tenths of a spread.
  */
 public final class AimSearch {
 
-  private static final int LOOKS = 14;
   private static final int CLIMBS = 2;
   private static final int ROUNDS = 6;
   private static final double ROUND_WIDTH = 1.5;
   private static final double FIRST_STEP = 0.8;
-  private static final double APART = 2;
+  private static final double NEAR = 1.2;
+  private static final double APART = 1;
+  private static final double ROUGHLY_DONE = 1e-3;
   private static final double DONE = 3e-5;
   private static final double GAIN = 3e-4;
+  private static final int HALVINGS = 30;
   private static final double STEEPEST = Math.toRadians(75);
 
   private final Shot shot;
   private final Scatter scatter;
+  private int climbs = CLIMBS;
+
+  /** How closely all that a shot allows is looked through before the climb. */
+  private enum Care {
+    GLANCE(8, 2),
+    SEARCH(12, 6);
+
+    private final int looks;
+    private final int climbs;
+
+    Care(int looks, int climbs) {
+      this.looks = looks;
+      this.climbs = climbs;
+    }
+  }
 
   private AimSearch(Shot shot, Scatter scatter) {
     this.shot = shot;
@@ -47,6 +65,12 @@ public final class AimSearch {
     return new AimSearch(shot, scatter);
   }
 
+  /** The same with another number of climbs, to see what the usual number misses. */
+  AimSearch withClimbs(int number) {
+    climbs = number;
+    return this;
+  }
+
   /**
    * The best aim near a bearing.
    *
@@ -54,27 +78,71 @@ public final class AimSearch {
    * @return the aim, or empty where no launch at that bearing succeeds
    */
   public Optional<BestAim> near(double bearing) {
-    LaunchWindow window = LaunchWindow.of(shot, bearing, LaunchBox.EVERY_SHOT);
+    return near(LaunchWindow.of(shot, bearing, LaunchBox.EVERY_SHOT));
+  }
+
+  /**
+   * The best aim near the bearing of a window.
+   *
+   * @param window the shot's window at the bearing toward the middle of the target
+   * @return the aim, or empty where the window is
+   */
+  public Optional<BestAim> near(LaunchWindow window) {
     if (window.isEmpty()) {
       return Optional.empty();
     }
-    @Nullable LaunchAim best = null;
-    double chance = -1;
-    for (LaunchAim start : starts(window.bounds(), bearing)) {
-      Climbed top = climb(start);
-      if (top.chance() > chance) {
-        best = top.aim();
-        chance = top.chance();
+    return starts(window, Care.SEARCH, climbs).stream()
+        .map(this::climb)
+        .max(Comparator.comparingDouble(Climbed::chance))
+        .map(top -> answer(top.aim(), chanceOf(top.aim())));
+  }
+
+  /**
+   * About the best aim, quickly: rough climbs only, for a picture that is dragged. The chance is
+   * right to some hundredths.
+   *
+   * @param window the shot's window at the bearing toward the middle of the target
+   * @return the aim, or empty where the window is
+   */
+  public Optional<BestAim> glance(LaunchWindow window) {
+    return window.isEmpty()
+        ? Optional.empty()
+        : Optional.of(starts(window, Care.GLANCE, 1).get(0))
+            .map(aim -> answer(aim, chanceOf(aim, AimChance.Fineness.SEARCH)));
+  }
+
+  /**
+   * The best aim of a player who keeps the picture of another one: for a ball that flies a little
+   * differently, climbed to from the same elevation and bearing, with the speed that lands there.
+   *
+   * @param other the best aim of the ball that the player is used to
+   * @return the aim and its chance with this ball
+   */
+  public BestAim like(BestAim other) {
+    double slow = other.aim().speed() / 2;
+    double fast = other.aim().speed() * 2;
+    ShotTrial trial = shot.trial();
+    for (int halving = 0; halving < HALVINGS; halving++) {
+      double middle = (slow + fast) / 2;
+      trial.fly(middle, other.aim().elevation(), other.aim().bearing());
+      if (trial.landX() < other.landing().x()) {
+        slow = middle;
+      } else {
+        fast = middle;
       }
     }
-    return best == null ? Optional.empty() : Optional.of(answer(best));
+    LaunchAim same = new LaunchAim(slow, other.aim().elevation(), other.aim().bearing());
+    LaunchAim top = climb(same).aim();
+    return answer(top, chanceOf(top));
   }
 
   /** An aim and its chance. */
   private record Climbed(LaunchAim aim, double chance) {}
 
-  /** The best of a rough look at aims that succeed as aimed, not too near to each other. */
-  private List<LaunchAim> starts(LaunchBox bounds, double bearing) {
+  /** The tops that rough climbs come to from the best of a rough look, not too near together. */
+  private List<LaunchAim> starts(LaunchWindow window, Care care, int most) {
+    LaunchBox bounds = window.bounds();
+    double bearing = window.bearing();
     double steep = Math.min(STEEPEST, bounds.highest());
     LaunchBox aims =
         new LaunchBox(
@@ -82,14 +150,30 @@ public final class AimSearch {
             bounds.fastest(),
             bounds.lowest(),
             Math.max(bounds.lowest() + 1e-3, steep));
-    LaunchGrid.Span span = AimChance.span(aims, bearing, bearing, scatter);
+    double side = ROUND_WIDTH * scatter.bearing();
+    LaunchGrid.Span span = AimChance.span(aims, bearing - side, bearing + side, scatter);
     LaunchGrid grid = new LaunchGrid(shot, span, LaunchGrid.Points.OVER_EVERYTHING);
     AimChance rough = new AimChance(grid, scatter, AimChance.Fineness.ROUGH);
+    List<Climbed> tops = new ArrayList<>();
+    for (Climbed foot : apart(looks(rough, aims, window, care), care.climbs, NEAR)) {
+      SimplexClimb.Corner top =
+          new SimplexClimb(
+                  at -> Math.abs(at.z()) > ROUND_WIDTH ? -1 : rough.of(moved(foot.aim(), at)),
+                  ROUGHLY_DONE)
+              .from(Vector.ZERO, FIRST_STEP);
+      tops.add(new Climbed(moved(foot.aim(), top.at()), top.height()));
+    }
+    return apart(tops, most, APART).stream().map(Climbed::aim).toList();
+  }
+
+  /** A rough look at aims that succeed as aimed. */
+  private List<Climbed> looks(AimChance rough, LaunchBox aims, LaunchWindow window, Care care) {
+    double bearing = window.bearing();
     List<Climbed> looks = new ArrayList<>();
     ShotTrial trial = shot.trial();
-    for (int i = 0; i <= LOOKS; i++) {
-      for (int j = 0; j <= LOOKS; j++) {
-        LaunchAim aim = look(aims, (double) i / LOOKS, (double) j / LOOKS, bearing);
+    for (int i = 0; i <= care.looks; i++) {
+      for (int j = 0; j <= care.looks; j++) {
+        LaunchAim aim = look(aims, (double) i / care.looks, (double) j / care.looks, bearing);
         if (trial.margin(aim) > 0) {
           looks.add(new Climbed(aim, rough.of(aim)));
         }
@@ -98,14 +182,18 @@ public final class AimSearch {
     if (looks.isEmpty()) {
       looks.add(new Climbed(look(aims, 0.5, 0.5, bearing), 0));
     }
-    looks.sort(Comparator.comparingDouble(Climbed::chance).reversed());
-    List<LaunchAim> starts = new ArrayList<>();
-    for (Climbed each : looks) {
-      if (starts.size() < CLIMBS && starts.stream().allMatch(o -> apart(o, each.aim()) > APART)) {
-        starts.add(each.aim());
-      }
-    }
-    return starts;
+    return looks;
+  }
+
+  /** The best of some aims, each so many spreads away from the others. */
+  private List<Climbed> apart(List<Climbed> aims, int most, double spreads) {
+    List<Climbed> best = new ArrayList<>();
+    aims.stream()
+        .sorted(Comparator.comparingDouble(Climbed::chance).reversed())
+        .filter(each -> best.stream().allMatch(other -> apart(other.aim(), each.aim()) > spreads))
+        .limit(most)
+        .forEach(best::add);
+    return best;
   }
 
   private static LaunchAim look(LaunchBox aims, double fast, double high, double bearing) {
@@ -173,8 +261,8 @@ public final class AimSearch {
         Math.min(limit, aim.elevation() + up));
   }
 
-  private BestAim answer(LaunchAim aim) {
-    return new BestAim(aim, chanceOf(aim), scatter, clearance(aim), landing(aim));
+  private BestAim answer(LaunchAim aim, double chance) {
+    return new BestAim(aim, chance, scatter, clearance(aim), landing(aim));
   }
 
   /**
@@ -184,6 +272,10 @@ public final class AimSearch {
    * @return from 0 to 1
    */
   public double chanceOf(LaunchAim aim) {
+    return chanceOf(aim, AimChance.Fineness.FINE);
+  }
+
+  private double chanceOf(LaunchAim aim, AimChance.Fineness fineness) {
     LaunchBox only =
         new LaunchBox(
             aim.speed() * 0.999,
@@ -192,7 +284,7 @@ public final class AimSearch {
             aim.elevation() + 1e-3);
     LaunchGrid.Span span = AimChance.span(only, aim.bearing(), aim.bearing(), scatter);
     LaunchGrid grid = new LaunchGrid(shot, span, LaunchGrid.Points.AROUND_AN_AIM);
-    return new AimChance(grid, scatter, AimChance.Fineness.FINE).of(aim);
+    return new AimChance(grid, scatter, fineness).of(aim);
   }
 
   /**

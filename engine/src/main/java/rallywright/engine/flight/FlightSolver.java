@@ -9,33 +9,35 @@ package rallywright.engine.flight;
  * floor. Limits: ω and C_D stay constant in flight; the net is no obstacle, only a plane. Checked
  * against an independent integrator of order 8 to 1e-6 m and 1e-6 s, and against exact solutions.
  *
- * <p>For the maintainer: an event is found by Newton steps on the length of a whole step from the
- * state before it, so it has the accuracy of a step and needs no interpolant. A solver belongs to
- * one thread. Nothing is allocated while a ball flies.
+ * <p>For the maintainer: a moment inside a step is found on the arc through both of its ends
+ * ({@link Arc}), which costs no further flying. A solver belongs to one thread. Nothing is
+ * allocated while a ball flies.
  */
 public final class FlightSolver {
 
   /** Error allowed in one step, in metres and metres per second. */
   private static final double TOLERANCE = 1e-9;
 
-  private static final double FIRST_STEP = 0.02;
+  /** The first step, in seconds, where the tolerance is 1. */
+  private static final double FIRST_STEP = 0.8;
+
+  /** Four fifths of the bits of 1: a fifth of the bits of a number leaves that much over. */
+  private static final long ROOT_BIAS = Double.doubleToRawLongBits(1) / 5 * 4;
+
   private static final double LONGEST_STEP = 0.25;
   private static final double SHORTEST_STEP = 1e-9;
   private static final double SMALLEST_ERROR = 1e-300;
   private static final double SAFETY = 0.9;
   private static final double LONGEST_FLIGHT = 60;
   private static final double DEEPEST = -6;
-  private static final int NEWTON_STEPS = 12;
-  private static final double NEWTON_DONE = 1e-7;
-  private static final int GUESSES = 5;
 
   private final Conditions conditions;
   private final Motion motion;
   private final Stepper stepper;
+  private final Arc arc;
   private final double radius;
   private final double[] before = new double[Motion.SIZE];
   private final double[] after = new double[Motion.SIZE];
-  private final double[] found = new double[Motion.SIZE];
   private final Moment net = new Moment();
   private final Moment apex = new Moment();
   private final Moment landing = new Moment();
@@ -53,18 +55,11 @@ public final class FlightSolver {
     LETS_THROUGH
   }
 
-  /** What a moment of a flight is. */
-  private enum Event {
-    NET,
-    REACH,
-    APEX,
-    FLOOR
-  }
-
   private FlightSolver(Conditions conditions) {
     this.conditions = conditions;
     motion = new Motion(conditions);
     stepper = new Stepper(motion);
+    arc = new Arc(stepper);
     radius = conditions.ball().radiusM();
   }
 
@@ -177,7 +172,7 @@ public final class FlightSolver {
       apex.set(0, before);
     }
     stepper.begin(before);
-    double seconds = FIRST_STEP;
+    double seconds = Math.min(LONGEST_STEP, FIRST_STEP * fifthRoot(tolerance));
     while (!done()) {
       seconds = accepted(seconds);
       findMoments(seconds);
@@ -186,7 +181,7 @@ public final class FlightSolver {
         throw new IllegalArgumentException(
             "The ball is still in the air after " + LONGEST_FLIGHT + " s. Maybe less spin.");
       }
-      double grown = SAFETY * seconds * Math.pow(tolerance / errorOf(seconds), 0.2);
+      double grown = SAFETY * seconds * fifthRoot(tolerance / errorOf());
       seconds = Math.min(LONGEST_STEP, Math.max(seconds / 5, Math.min(5 * seconds, grown)));
       System.arraycopy(after, 0, before, 0, Motion.SIZE);
       stepper.accept();
@@ -199,6 +194,15 @@ public final class FlightSolver {
     }
     boolean planes = net.known() && (reach.known() || Double.isNaN(reachX));
     return floor == Floor.STOPS || planes || before[2] < DEEPEST;
+  }
+
+  /**
+   * The fifth root to 2 in 100, which is enough for the length of a step: from the exponent and a
+   * straight line through the mantissa.
+   */
+  private static double fifthRoot(double value) {
+    long bits = Double.doubleToRawLongBits(value);
+    return Double.longBitsToDouble(bits / 5 + ROOT_BIAS);
   }
 
   private void checkStart() {
@@ -216,7 +220,7 @@ public final class FlightSolver {
     double seconds = wished;
     while (true) {
       stepper.step(before, seconds, after);
-      double error = errorOf(seconds);
+      double error = errorOf();
       if (!Double.isFinite(error)) {
         throw new IllegalArgumentException(
             "The ball's speed or the wind is too great to be followed. Maybe the units are wrong.");
@@ -224,12 +228,12 @@ public final class FlightSolver {
       if (error <= tolerance || seconds <= SHORTEST_STEP) {
         return seconds;
       }
-      seconds = Math.max(seconds / 5, SAFETY * seconds * Math.pow(tolerance / error, 0.2));
+      seconds = Math.max(seconds / 5, SAFETY * seconds * fifthRoot(tolerance / error));
     }
   }
 
-  private double errorOf(double seconds) {
-    return Math.max(stepper.error(seconds), SMALLEST_ERROR);
+  private double errorOf() {
+    return Math.max(stepper.error(), SMALLEST_ERROR);
   }
 
   private void findMoments(double seconds) {
@@ -240,24 +244,29 @@ public final class FlightSolver {
     if (!(rises || lands || nets || reaches)) {
       return;
     }
+    arc.between(before, after, seconds);
     if (rises) {
-      find(Event.APEX, seconds, apex);
+      set(apex, arc.top(), seconds);
     }
     if (nets) {
-      find(Event.NET, seconds, net);
+      set(net, arc.at(0, 0, before[0] / (before[0] - after[0])), seconds);
     }
     if (reaches) {
-      find(Event.REACH, seconds, reach);
+      set(reach, arc.at(0, reachX, (before[0] - reachX) / (before[0] - after[0])), seconds);
     }
     if (lands) {
-      find(Event.FLOOR, seconds, landing);
+      set(landing, arc.at(2, radius, 1), seconds);
     }
     if (lands && floor == Floor.STOPS) {
       dropIfLater(net);
       dropIfLater(reach);
       dropIfLater(apex);
     }
-    stepper.step(before, seconds, after);
+  }
+
+  private void set(Moment moment, double share, double seconds) {
+    arc.write(share, moment.state);
+    moment.seconds = time + share * seconds;
   }
 
   private void dropIfLater(Moment moment) {
@@ -268,72 +277,6 @@ public final class FlightSolver {
 
   private boolean crosses(double x) {
     return (before[0] - x) * (after[0] - x) < 0 || (after[0] == x && before[0] != x);
-  }
-
-  /**
-   * Newton on the length of a step, from the zero of the cubic through both ends. The last and
-   * smallest change is made along the rate: its square is nothing.
-   */
-  private void find(Event event, double whole, Moment moment) {
-    double seconds = whole * guess(event, whole);
-    for (int i = 0; i < NEWTON_STEPS; i++) {
-      stepper.step(before, seconds, found);
-      double next =
-          Math.min(whole, Math.max(0, seconds - value(event, found) / slope(event, found)));
-      double change = next - seconds;
-      seconds = next;
-      if (Math.abs(change) < NEWTON_DONE) {
-        double[] rate = stepper.rateAtEnd();
-        for (int k = 0; k < Motion.SIZE; k++) {
-          found[k] += change * rate[k];
-        }
-        break;
-      }
-    }
-    moment.set(time + seconds, found);
-  }
-
-  /** Which share of the step; the rate at its end must still be that of the whole step for apex. */
-  private double guess(Event event, double whole) {
-    double start = value(event, before);
-    double end = value(event, after);
-    double startSlope = whole * startSlope(event);
-    double endSlope = whole * slope(event, after);
-    double square = 3 * (end - start) - 2 * startSlope - endSlope;
-    double cube = startSlope + endSlope - 2 * (end - start);
-    double share = event == Event.FLOOR ? 1 : start / (start - end);
-    for (int i = 0; i < GUESSES; i++) {
-      double height = start + share * (startSlope + share * (square + share * cube));
-      double slope = startSlope + share * (2 * square + 3 * share * cube);
-      double next = share - height / slope;
-      share = next >= 0 && next <= 1 ? next : share;
-    }
-    return share;
-  }
-
-  private double startSlope(Event event) {
-    return switch (event) {
-      case NET, REACH -> before[3];
-      case APEX -> stepper.rateAtStart()[5];
-      case FLOOR -> before[5];
-    };
-  }
-
-  private double value(Event event, double[] state) {
-    return switch (event) {
-      case NET -> state[0];
-      case REACH -> state[0] - reachX;
-      case APEX -> state[5];
-      case FLOOR -> state[2] - radius;
-    };
-  }
-
-  private double slope(Event event, double[] state) {
-    return switch (event) {
-      case NET, REACH -> state[3];
-      case APEX -> stepper.rateAtEnd()[5];
-      case FLOOR -> state[5];
-    };
   }
 
   Moment net() {

@@ -17,7 +17,7 @@ final class LaunchGrid {
     /** Over the aims of one round of a climb. */
     OVER_A_CLIMB(17, 6),
     /** Over all that a shot allows, to see where to look closer. */
-    OVER_EVERYTHING(24, 6);
+    OVER_EVERYTHING(24, 7);
 
     private final int launches;
     private final int bearings;

@@ -74,6 +74,19 @@ public final class LaunchWindow {
     return new LaunchWindow(shot, bearing, box, FINE);
   }
 
+  /**
+   * The same on a grid half as fine, for a picture that is dragged: its area is right to some in a
+   * hundred.
+   *
+   * @param shot from where, with which spin, to what end, in which conditions
+   * @param bearing radians to the hitter's left of straight
+   * @param box the launches that are looked through
+   * @return the window, which may be empty
+   */
+  public static LaunchWindow preview(Shot shot, double bearing, LaunchBox box) {
+    return new LaunchWindow(shot, bearing, box, FINE - 1);
+  }
+
   /** The same on a grid of 2^depth by 2^depth, to see how close the usual grid comes. */
   static LaunchWindow of(Shot shot, double bearing, LaunchBox box, int depth) {
     return new LaunchWindow(shot, bearing, box, depth);
@@ -145,6 +158,15 @@ public final class LaunchWindow {
       throw new IllegalStateException("An empty window has no bounds; ask isEmpty first.");
     }
     return new LaunchBox(slowest, fastest, lowest, highest);
+  }
+
+  /**
+   * The bearing that it holds for.
+   *
+   * @return radians to the hitter's left of straight
+   */
+  public double bearing() {
+    return bearing;
   }
 
   /**

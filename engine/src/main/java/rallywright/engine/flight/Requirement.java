@@ -14,6 +14,15 @@ import rallywright.engine.quantity.Length;
 public sealed interface Requirement {
 
   /**
+   * The plane across the court at which it looks at the ball, if it does.
+   *
+   * @return metres beyond the net, or NaN
+   */
+  default double planeX() {
+    return Double.NaN;
+  }
+
+  /**
    * How clearly the flight does it.
    *
    * @param flight what is known of the flight
@@ -140,6 +149,11 @@ public sealed interface Requirement {
         new NotAttackable(Court.KITCHEN_DEPTH.metres() - ARM_M, 0.25);
 
     @Override
+    public double planeX() {
+      return reachX;
+    }
+
+    @Override
     public double margin(Track flight) {
       double early = reachX - flight.landX();
       if (Double.isNaN(flight.reachZ())) {
@@ -147,6 +161,42 @@ public sealed interface Requirement {
       }
       double low = netTop(flight.reachY()) - flight.reachZ();
       return Math.max(Math.max(low, needSeconds - flight.reachSeconds()), early);
+    }
+  }
+
+  /**
+   * The ball is at a plane across the court before a time is over, or lands before that plane.
+   *
+   * @param reachX the plane, in metres beyond the net
+   * @param seconds after contact
+   */
+  record ArrivesWithin(double reachX, double seconds) implements Requirement {
+    @Override
+    public double planeX() {
+      return reachX;
+    }
+
+    @Override
+    public double margin(Track flight) {
+      return Double.isNaN(flight.reachSeconds()) ? NOWHERE_NEAR : seconds - flight.reachSeconds();
+    }
+  }
+
+  /**
+   * The ball passes over a plane across the court higher than somebody reaches there.
+   *
+   * @param reachX the plane, in metres beyond the net
+   * @param height metres above the floor
+   */
+  record PassesOver(double reachX, double height) implements Requirement {
+    @Override
+    public double planeX() {
+      return reachX;
+    }
+
+    @Override
+    public double margin(Track flight) {
+      return Double.isNaN(flight.reachZ()) ? NOWHERE_NEAR : flight.reachZ() - height;
     }
   }
 

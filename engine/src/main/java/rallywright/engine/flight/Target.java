@@ -1,6 +1,7 @@
 package rallywright.engine.flight;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * What a shot should do: every one of its requirements.
@@ -9,11 +10,15 @@ import java.util.List;
  */
 public record Target(List<Requirement> requirements) {
 
-  /** Checks that there is one. */
+  /** Checks that there is one, and that all look at the ball at one plane. */
   public Target {
     requirements = List.copyOf(requirements);
     if (requirements.isEmpty()) {
       throw new IllegalArgumentException("A target needs one requirement or more.");
+    }
+    if (planes(requirements).count() > 1) {
+      throw new IllegalArgumentException(
+          "The requirements of a target must look at the ball at one plane. Maybe leave one out.");
     }
   }
 
@@ -42,15 +47,18 @@ public record Target(List<Requirement> requirements) {
   }
 
   /**
-   * Where an opponent can meet the ball, if that is asked.
+   * Where the ball is looked at beyond the net, if that is asked: at an opponent's reach.
    *
    * @return metres beyond the net, or NaN
    */
   public double reachX() {
+    return planes(requirements).findFirst().orElse(Double.NaN);
+  }
+
+  private static DoubleStream planes(List<Requirement> requirements) {
     return requirements.stream()
-        .filter(Requirement.NotAttackable.class::isInstance)
-        .mapToDouble(each -> ((Requirement.NotAttackable) each).reachX())
-        .findFirst()
-        .orElse(Double.NaN);
+        .mapToDouble(Requirement::planeX)
+        .filter(x -> !Double.isNaN(x))
+        .distinct();
   }
 }

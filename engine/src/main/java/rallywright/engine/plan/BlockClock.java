@@ -106,6 +106,31 @@ final class BlockClock {
         : stint(context.laneTimings(block, stint), block.end(), context.lengths().roleSeconds());
   }
 
+  /**
+   * A stretch of a session on the plan's clock.
+   *
+   * @param fromMinute from the session's start
+   * @param untilMinute after it
+   */
+  record Span(double fromMinute, double untilMinute) {}
+
+  /** When a block begins if every block before it takes its mean time. */
+  static double startMinute(List<PlannedBlock> blocks, int position) {
+    return blocks.subList(0, position).stream().mapToDouble(block -> block.time().mean()).sum();
+  }
+
+  /** When each stint of a block is played, on the plan's clock. */
+  static List<Span> spans(PlannedBlock block, double startMinute, PlanContext context) {
+    List<Span> spans = new ArrayList<>();
+    double from = startMinute + BLOCK_SECONDS / 60;
+    for (List<PlannedGame> stint : context.stints(block)) {
+      double until = from + timeOf(block, stint, context).seconds().mean() / 60;
+      spans.add(new Span(from, until));
+      from = until + STINT_SECONDS / 60;
+    }
+    return spans;
+  }
+
   private static SessionTime.Part fixed(PlannedBlock block) {
     Timing time = Timing.fixed(60 * block.time().mean());
     return new SessionTime.Part(block.drill(), time, 0, 0);

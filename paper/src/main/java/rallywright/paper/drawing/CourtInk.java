@@ -111,6 +111,41 @@ final class CourtInk {
         mark == Mark.SOLID ? "currentColor" : "none");
   }
 
+  /** A box of tape: a thick outline on a narrow ground. */
+  void box(Polygon area) {
+    StringBuilder edge = new StringBuilder();
+    for (CourtPoint corner : area.corners()) {
+      double[] at = onPaper(corner);
+      edge.append(text(edge.isEmpty() ? "M%s %s" : "L%s %s", at[0], at[1]));
+    }
+    append("<path d=\"%sz\" stroke=\"#ffffff\" stroke-width=\"0.9\" fill=\"none\"/>", edge);
+    append("<path d=\"%sz\" stroke=\"currentColor\" stroke-width=\"0.4\" fill=\"none\"/>", edge);
+  }
+
+  /** A cross of tape. */
+  void cross(CourtPoint place) {
+    double[] at = onPaper(place);
+    for (String ink :
+        new String[] {"#ffffff\" stroke-width=\"0.9", "currentColor\" stroke-width=\"0.4"}) {
+      append(
+          "<path d=\"M%s %sl1.4 1.4m0 -1.4l-1.4 1.4\" stroke=\"%s\" fill=\"none\"/>",
+          at[0] - 0.7, at[1] - 0.7, ink);
+    }
+  }
+
+  /** A flat cone with its letter. */
+  void cone(CourtPoint place, String letter) {
+    double[] at = onPaper(place);
+    append(
+        "<circle cx=\"%s\" cy=\"%s\" r=\"1.05\" fill=\"#ffffff\" stroke=\"currentColor\""
+            + " stroke-width=\"0.3\"/>",
+        at[0], at[1]);
+    append(
+        "<text x=\"%s\" y=\"%s\" font-size=\"1.5\" text-anchor=\"middle\""
+            + " fill=\"currentColor\">%s</text>",
+        at[0], at[1] + 0.52, escaped(letter));
+  }
+
   /** A word in the middle of a place; the ground shows round its letters. */
   void word(double rightFeet, double downFeet, String word) {
     String escaped = escaped(word);

@@ -94,8 +94,7 @@ final class BoardPages {
 
   @GetMapping(path = "/sessions/{id}/changes", produces = MediaType.TEXT_EVENT_STREAM_VALUE)
   SseEmitter changes(@PathVariable String id) {
-    found(id);
-    return stream.join();
+    return stream.join(found(id).session().id());
   }
 
   /** Begins the block that the coach saw as the next one; phones follow. */

@@ -1,5 +1,7 @@
 package rallywright.web.drills;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,7 @@ import rallywright.engine.drill.Layout;
 import rallywright.engine.drill.Role;
 import rallywright.engine.drill.Yardstick;
 import rallywright.web.page.Units;
+import rallywright.web.shots.ShotLinks;
 
 /**
  * The page of a drill or yardstick.
@@ -22,6 +25,7 @@ import rallywright.web.page.Units;
  * @param roles what each side does
  * @param scoring how it is counted, by name; empty where nothing is scored
  * @param advice cues, mistakes and cautions
+ * @param shot the drill's shot as part of an address, or an empty text
  */
 public record DrillView(
     String name,
@@ -31,7 +35,8 @@ public record DrillView(
     List<CourtFigure> courts,
     List<RoleView> roles,
     Map<String, String> scoring,
-    Advice advice) {
+    Advice advice,
+    String shot) {
 
   /**
    * One side of a drill.
@@ -43,6 +48,11 @@ public record DrillView(
    */
   public record RoleView(String name, String form, String task, Map<String, String> facts) {}
 
+  /** The name as it stands in an address. */
+  public String encodedName() {
+    return URLEncoder.encode(name, StandardCharsets.UTF_8);
+  }
+
   static DrillView of(Drill drill, Units units) {
     return new DrillView(
         drill.name(),
@@ -52,7 +62,8 @@ public record DrillView(
         CourtFigure.of(drill),
         drill.layout().map(layout -> roles(layout, units)).orElse(List.of()),
         drill.scored().map(DrillWords::scoring).orElse(Map.of()),
-        drill.advice());
+        drill.advice(),
+        ShotLinks.of(drill, units).orElse(""));
   }
 
   static DrillView of(Yardstick yardstick, Units units) {
@@ -71,7 +82,8 @@ public record DrillView(
         CourtFigure.of(yardstick),
         List.of(),
         Map.of(),
-        yardstick.advice());
+        yardstick.advice(),
+        ShotLinks.of(yardstick, units).orElse(""));
   }
 
   private static List<RoleView> roles(Layout layout, Units units) {

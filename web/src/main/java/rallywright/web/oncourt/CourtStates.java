@@ -20,7 +20,6 @@ import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionId;
 import rallywright.store.json.EventJson;
-import rallywright.store.json.PlanJson;
 import rallywright.web.page.UnitChoice;
 import rallywright.web.signin.Visitor;
 import rallywright.web.weather.WeatherBook;
@@ -43,6 +42,7 @@ final class CourtStates {
   private final WeatherBook weather;
   private final CourtApp app;
   private final InstantSource clock = InstantSource.system();
+  private final SentPlans plans = new SentPlans();
 
   CourtStates(
       SessionDesk desk, CourtAccess access, UnitChoice units, WeatherBook weather, CourtApp app) {
@@ -79,7 +79,8 @@ final class CourtStates {
     out.put("events", events(open, from, coach));
     out.put("planMark", mark);
     if (!mark.equals(plan)) {
-      out.put("plan", PhonePlan.of(open, units.current(), weather.of(id)));
+      out.put(
+          "plan", plans.of(id, mark, () -> PhonePlan.of(open, units.current(), weather.of(id))));
     }
     return ResponseEntity.ok(JSON.writeValueAsString(out));
   }
@@ -87,7 +88,7 @@ final class CourtStates {
   /** Tells one plan from another; also names and drills are part of what a phone shows. */
   private String mark(OpenSession open) {
     int mark =
-        31 * PlanJson.write(open.plan()).hashCode()
+        31 * plans.hash(open)
             + open.players().stream().map(player -> player.name()).toList().hashCode()
             + units.current().name().hashCode()
             + weather.of(open.session().id()).hashCode();

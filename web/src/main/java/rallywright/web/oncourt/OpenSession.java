@@ -28,6 +28,7 @@ import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
 import rallywright.paper.DrillBook;
 import rallywright.paper.FirstNames;
+import rallywright.store.StoredEvent;
 
 /**
  * A session with everything that is needed to run it: its drills, who plays, what happened so far.
@@ -38,6 +39,7 @@ public final class OpenSession {
   private final DrillBook drills;
   private final List<Player> players;
   private final @Nullable Venue venue;
+  private final List<StoredEvent> log;
   private final List<CourtEvent> events;
   private final SessionProgress progress;
 
@@ -46,13 +48,26 @@ public final class OpenSession {
       DrillBook drills,
       List<Player> players,
       @Nullable Venue venue,
-      List<CourtEvent> events) {
+      List<StoredEvent> log) {
     this.session = session;
     this.drills = drills;
     this.players = List.copyOf(players);
     this.venue = venue;
-    this.events = List.copyOf(events);
+    this.log = List.copyOf(log);
+    this.events = this.log.stream().map(StoredEvent::event).toList();
     this.progress = SessionProgress.of(session, this::formatOf, events);
+  }
+
+  /** The same session with entries that came since. */
+  OpenSession with(List<StoredEvent> more) {
+    List<StoredEvent> all = new ArrayList<>(log);
+    all.addAll(more);
+    return new OpenSession(session, drills, players, venue, all);
+  }
+
+  /** The place of the last event in the order of arrival, 0 if there is none. */
+  long lastArrival() {
+    return log.isEmpty() ? 0 : log.get(log.size() - 1).arrival();
   }
 
   /** The session as planned. */
@@ -137,6 +152,11 @@ public final class OpenSession {
     return ids;
   }
 
+  /** Whether the session and what happened in it are the same as in another reading of it. */
+  public boolean isAs(OpenSession other) {
+    return session.equals(other.session) && events.equals(other.events);
+  }
+
   /** The block that is on now. */
   public Optional<PlannedBlock> current() {
     return progress.current().flatMap(plan()::block);
@@ -183,11 +203,6 @@ public final class OpenSession {
     return events.stream()
         .allMatch(
             event -> event instanceof CourtEvent.NoteWritten || event instanceof CourtEvent.Undone);
-  }
-
-  /** Whether the session and what happened in it are the same as in another reading of it. */
-  public boolean isAs(OpenSession other) {
-    return session.equals(other.session) && events.equals(other.events);
   }
 
   /** Whether a player takes part. */

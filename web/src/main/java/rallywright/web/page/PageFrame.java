@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * What the layout of a signed-in page needs beside its content.
  *
  * @param title the page's title
- * @param part the part of the navigation that is marked, or null for pages outside the five parts
+ * @param part the part of the navigation that is marked, or null for pages outside the parts
  * @param csrf what goes with every form against forged requests
  * @param done what was just done, in a sentence, or an empty text
  * @param club whose club is shown and in which units
@@ -51,7 +51,9 @@ public record PageFrame(String title, @Nullable Part part, Csrf csrf, String don
     /** Plan, print, run, look back. */
     SESSIONS("Sessions", "/sessions"),
     /** What the scores say. */
-    PROGRESS("Progress", "/progress");
+    PROGRESS("Progress", "/progress"),
+    /** What a shot allows. */
+    SHOTS("Shots", "/shots");
 
     private final String words;
     private final String address;

@@ -18,7 +18,7 @@ public final class PageFrames {
     this.units = units;
   }
 
-  /** The frame for a page of one of the five parts, or of none. */
+  /** The frame for a page of one of the parts, or of none. */
   public PageFrame frame(String title, PageFrame.@Nullable Part part, HttpServletRequest request) {
     PageFrame.Show show =
         settings.mode() == ServerSettings.Mode.DEMO ? PageFrame.Show.DEMO : PageFrame.Show.CLUB;

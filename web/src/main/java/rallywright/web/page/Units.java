@@ -1,6 +1,7 @@
 package rallywright.web.page;
 
 import java.util.Locale;
+import rallywright.engine.aim.Measures;
 
 /**
  * The units in which pages write lengths, speeds and temperatures. Inside, everything is metric.
@@ -8,7 +9,7 @@ import java.util.Locale;
  * <p>1 ft = 0.3048 m and 1 mile = 1609.344 m exactly (international yard and pound agreement of
  * 1959).
  */
-public enum Units {
+public enum Units implements Measures {
   /** Feet and inches, miles per hour, degrees Fahrenheit. */
   FEET("feet, inches and mph") {
     @Override
@@ -21,6 +22,21 @@ public enum Units {
         return sign + rest + " in";
       }
       return sign + feet + " ft" + (rest == 0 ? "" : " " + rest + " in");
+    }
+
+    @Override
+    public String about(double metres) {
+      long halves = Math.round(metres / METRES_PER_FOOT * 2);
+      if (halves == 0) {
+        return small(metres);
+      }
+      String feet = halves / 2 == 0 ? "" : String.valueOf(halves / 2);
+      return feet + (halves % 2 == 0 ? "" : "½") + " ft";
+    }
+
+    @Override
+    public String small(double metres) {
+      return whole(metres / METRES_PER_FOOT * INCHES_PER_FOOT) + " in";
     }
 
     @Override
@@ -43,6 +59,16 @@ public enum Units {
     @Override
     public String length(double metres) {
       return String.format(Locale.ROOT, "%.2f m", metres).replace('-', '−');
+    }
+
+    @Override
+    public String about(double metres) {
+      return metres < 0.095 ? small(metres) : String.format(Locale.ROOT, "%.1f m", metres);
+    }
+
+    @Override
+    public String small(double metres) {
+      return whole(metres * 100) + " cm";
     }
 
     @Override
@@ -80,14 +106,8 @@ public enum Units {
     return words;
   }
 
-  /** A length on court, to the inch or centimetre. */
-  public abstract String length(double metres);
-
   /** A height above the sea, to the foot or metre. */
   public abstract String altitude(double metres);
-
-  /** A speed, to the mile or kilometre per hour. */
-  public abstract String speed(double metresPerSecond);
 
   /** An air temperature, to the degree. */
   public abstract String temperature(double celsius);

@@ -29,9 +29,7 @@ public final class WishChoices {
                 "focus",
                 "restEvery",
                 "fillsIn",
-                "missing",
-                "twice",
-                "uncounted")
+                "missing")
             .stream()
             .allMatch(name -> form.value(name).isEmpty());
     return !usual || !nothing;

@@ -34,6 +34,7 @@ const SLOW_ANSWER_MS = 5000;
  * @property {Refused[]} refused all that the server did not take
  * @property {boolean} lasting whether a reload keeps unsent events
  * @property {boolean} outdated whether the server has a newer page
+ * @property {string} trouble why the server cannot keep anything just now, or an empty text
  */
 
 export class Sync {
@@ -65,6 +66,7 @@ export class Sync {
     this.older = false;
     this.met = false;
     this.outdated = false;
+    this.trouble = '';
     this.reached = true;
     this.busy = false;
     this.pause = FIRST_PAUSE_MS;
@@ -129,6 +131,7 @@ export class Sync {
       refused: this.refused,
       lasting: this.queue?.lasting ?? false,
       outdated: this.outdated,
+      trouble: this.trouble,
     };
   }
 
@@ -221,6 +224,7 @@ export class Sync {
     }
     /** @type {{answers: {id: string, outcome: string, reason?: string}[]}} */
     const { answers } = await response.json();
+    this.trouble = '';
     await this.setAside(answers.filter(({ outcome }) => outcome === 'refused'));
     answers.forEach(({ id }) => this.unsent.delete(id));
     await this.queue?.drop(answers.map((answer) => answer.id));
@@ -313,6 +317,9 @@ export class Sync {
     const response = await this.reach(what, how);
     if (response?.status === 409) {
       this.older = true;
+    }
+    if (response?.status === 503) {
+      this.trouble = (await response.json()).problem ?? '';
     }
     if (response && !response.ok) {
       throw new Error(`answered ${response.status}`);

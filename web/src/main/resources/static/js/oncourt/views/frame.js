@@ -48,7 +48,7 @@ export function saveButton() {
 
 /** Things that need a word. @param {Scene} scene @param {import('../sync.js').Way} way */
 export function notices(scene, way) {
-  return [stay(scene), shut(scene, way), version(way), refused(way)]
+  return [stay(scene), shut(scene, way), version(way), trouble(way), refused(way)]
     .filter((node) => node !== null);
 }
 
@@ -80,6 +80,15 @@ function version(way) {
   return !way.outdated ? null : el('div.notice', { role: 'status', 'data-key': 'newer' },
     el('p', {}, 'The laptop has a newer page. Scores stay here while it loads.'),
     el('button.button', { 'data-act': 'load-page' }, 'Load it'));
+}
+
+/** The server is there and cannot keep anything. @param {import('../sync.js').Way} way */
+function trouble(way) {
+  return way.trouble === '' ? null : el('div.notice', { role: 'alert', 'data-key': 'trouble' },
+    el('p', {}, 'The laptop cannot store scores just now. They stay on this phone and are sent '
+      + 'again by themselves. Tell the coach.'),
+    el('p.small', {}, way.trouble),
+    saveButton());
 }
 
 /** @param {import('../sync.js').Way} way */

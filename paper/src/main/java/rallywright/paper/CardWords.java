@@ -1,0 +1,122 @@
+package rallywright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rallywright.engine.aim.MarkPlace;
+import rallywright.engine.aim.Measures;
+import rallywright.engine.aim.ShotAnswer;
+import rallywright.engine.aim.ShotAnswer.BestShot;
+import rallywright.engine.aim.ShotSetting;
+import rallywright.engine.aim.ShotSetting.Place;
+import rallywright.engine.aim.ShotWords;
+import rallywright.engine.aim.TargetCard;
+import rallywright.engine.court.Court;
+import rallywright.paper.card.CardView;
+import rallywright.paper.card.CardView.MarkLine;
+import rallywright.paper.drawing.ShotDrawing;
+
+/** Puts the card into words. */
+final class CardWords {
+
+  private static final int BALLS = 20;
+
+  private final TargetCard card;
+  private final String drill;
+  private final Measures measures;
+  private final ShotSetting setting;
+  private final ShotWords words;
+
+  CardWords(TargetCard card, String drill, Measures measures) {
+    this.card = card;
+    this.drill = drill;
+    this.measures = measures;
+    setting = card.answer().setting();
+    words = ShotWords.of(card.answer(), measures);
+  }
+
+  CardView view() {
+    return new CardView(
+        setting.shot().words(),
+        drill,
+        String.format(Locale.ROOT, "For a player of level %.1f", setting.level()),
+        words.advice(),
+        ShotDrawing.of(
+            card,
+            "Court from above: the hitter at the bottom, cones A to D around the hatched target, a"
+                + " box of tape and a cross where to aim."),
+        marks(),
+        expect(),
+        small());
+  }
+
+  private List<MarkLine> marks() {
+    List<MarkLine> marks = new ArrayList<>();
+    marks.add(new MarkLine("Hitter", hitter()));
+    List<Place> cones = card.cones();
+    for (int place = 0; place < cones.size(); place++) {
+      marks.add(
+          new MarkLine(
+              "Cone " + (char) ('A' + place), MarkPlace.words(cones.get(place), measures)));
+    }
+    marks.add(new MarkLine("Cross", MarkPlace.words(card.cross(), measures)));
+    List<Place> box = TargetCard.corners(card.tape());
+    marks.add(new MarkLine("Tape, near left", MarkPlace.words(box.get(0), measures)));
+    marks.add(new MarkLine("Tape, far right", MarkPlace.words(box.get(2), measures)));
+    card.answer().best().map(this::string).ifPresent(marks::add);
+    return marks;
+  }
+
+  private String hitter() {
+    Place place = setting.hitter().place();
+    double behind = -place.along() - Court.HALF_LENGTH.metres();
+    String depth =
+        behind >= 0
+            ? measures.length(behind) + " behind the baseline"
+            : measures.length(-place.along()) + " from the net";
+    double across = place.across();
+    return "%s, %s %s of the centre line; hits the ball at %s"
+        .formatted(
+            depth,
+            measures.length(Math.abs(across)),
+            across < 0 ? "left" : "right",
+            measures.length(setting.hitter().height()));
+  }
+
+  private MarkLine string(BestShot best) {
+    return new MarkLine(
+        "String",
+        "over the net, %s above the tape: %s above the floor"
+            .formatted(
+                measures.small(best.aim().clearance()),
+                measures.length(best.netHeight() + best.aim().clearance())));
+  }
+
+  private List<String> expect() {
+    double chance = card.answer().best().map(best -> best.aim().chance()).orElse(0.0);
+    return List.of(
+        "Of %d balls about %d count; about %d of these inside the tape."
+            .formatted(BALLS, Math.round(BALLS * chance), Math.round(BALLS * card.inTape())),
+        words.counts());
+  }
+
+  private List<String> small() {
+    List<String> small = new ArrayList<>();
+    small.add(words.whose());
+    card.answer().closer().ifPresent(closer -> small.add(words.more().get(1)));
+    small.add(day(card.answer()));
+    small.add(
+        "Use flat markers; nobody walks through the target while balls are in the air; clear the"
+            + " floor of balls. Usual cautions: local rules come first.");
+    return small;
+  }
+
+  private String day(ShotAnswer answer) {
+    ShotSetting.Day day = answer.setting().day();
+    return day.wind() < 0.2
+        ? "Worked out for still air and the %s.".formatted(day.ball().words())
+        : "Worked out for a wind of %s %s and the %s."
+            .formatted(
+                measures.speed(day.wind()), ShotWords.windFrom(day.windFrom()), day.ball().words());
+  }
+}

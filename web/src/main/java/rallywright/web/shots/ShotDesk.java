@@ -1,0 +1,69 @@
+package rallywright.web.shots;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.stereotype.Component;
+import rallywright.engine.aim.LineTable;
+import rallywright.engine.aim.ShotAnswer;
+import rallywright.engine.aim.ShotSetting;
+import rallywright.engine.aim.ShotStudy;
+
+/**
+ * Works out answers and keeps the latest full ones: they take some tenths of a second, and the
+ * page, its pictures and the card ask for the same.
+ */
+@Component
+final class ShotDesk {
+
+  private static final int KEPT = 100;
+
+  private final Map<ShotSetting, ShotAnswer> answers = latest();
+  private final Map<Double, List<LineTable>> tables = latest();
+
+  ShotAnswer live(ShotSetting setting) {
+    return ShotStudy.live(setting);
+  }
+
+  ShotAnswer full(ShotSetting setting) {
+    ShotAnswer kept = kept(answers, setting);
+    return kept == null ? keep(answers, setting, ShotStudy.full(setting)) : kept;
+  }
+
+  /** Straight against cross-court for a player of a level on a calm day. */
+  List<LineTable> lines(double level) {
+    List<LineTable> kept = kept(tables, level);
+    return kept == null
+        ? keep(
+            tables,
+            level,
+            LineTable.SHOTS.stream()
+                .map(shot -> LineTable.of(shot, ShotSetting.Day.CALM, level))
+                .toList())
+        : kept;
+  }
+
+  private static <K, V> Map<K, V> latest() {
+    return new LinkedHashMap<>(KEPT, 0.75f, true) {
+      private static final long serialVersionUID = 1;
+
+      @Override
+      protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+        return size() > KEPT;
+      }
+    };
+  }
+
+  private static <K, V> @org.jspecify.annotations.Nullable V kept(Map<K, V> map, K key) {
+    synchronized (map) {
+      return map.get(key);
+    }
+  }
+
+  private static <K, V> V keep(Map<K, V> map, K key, V value) {
+    synchronized (map) {
+      map.put(key, value);
+    }
+    return value;
+  }
+}

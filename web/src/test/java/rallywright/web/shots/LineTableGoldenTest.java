@@ -1,0 +1,52 @@
+package rallywright.web.shots;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import rallywright.engine.aim.LineTable;
+import rallywright.engine.aim.ShotSetting;
+import rallywright.web.page.Units;
+
+/** The guide's table of straight against cross-court is what the program works out. */
+class LineTableGoldenTest {
+
+  private static final Path GUIDE = Path.of("../docs/guide/shots.md");
+
+  private static Stream<LineRow> rows(LineTable table) {
+    return Stream.of(
+        LineRow.of(table.shot(), "straight", table.straight(), Units.FEET),
+        LineRow.of(table.shot(), "cross-court", table.cross(), Units.FEET));
+  }
+
+  private static String line(LineRow row) {
+    return "| "
+        + String.join(
+            " | ",
+            row.shot(),
+            row.way(),
+            row.distance(),
+            row.net(),
+            row.court(),
+            row.pace(),
+            row.angle(),
+            row.area(),
+            row.chance())
+        + " |";
+  }
+
+  @Test
+  void guide_hasTheTableAsItIsWorkedOut() throws Exception {
+    List<String> lines =
+        LineTable.SHOTS.stream()
+            .map(shot -> LineTable.of(shot, ShotSetting.Day.CALM, 3.5))
+            .flatMap(LineTableGoldenTest::rows)
+            .map(LineTableGoldenTest::line)
+            .toList();
+    assertThat(lines).hasSize(8);
+    assertThat(Files.readString(GUIDE)).contains(String.join("\n", lines));
+  }
+}
