@@ -82,8 +82,7 @@ class ComeAndGoIT {
               .filter(name -> line.matches(".*\\b" + name + "\\b.*"))
               .forEach((away ? beside : playing)::add);
         }
-        turns.add(
-            new Turn(LocalTime.parse(times[0]), LocalTime.parse(times[1]), playing, beside));
+        turns.add(new Turn(LocalTime.parse(times[0]), LocalTime.parse(times[1]), playing, beside));
       }
     }
     return turns;

@@ -101,10 +101,7 @@ record PlayerWish(
     try {
       return Optional.of(
           new PlayerWish(
-              new PlayerId(parts[0]),
-              time(parts[1]),
-              time(parts[2]),
-              Counts.valueOf(parts[3])));
+              new PlayerId(parts[0]), time(parts[1]), time(parts[2]), Counts.valueOf(parts[3])));
     } catch (DateTimeException | IllegalArgumentException | IndexOutOfBoundsException unreadable) {
       return Optional.empty();
     }
