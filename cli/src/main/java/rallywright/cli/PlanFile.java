@@ -122,8 +122,7 @@ final class PlanFile {
       double weight =
           entry.optional("weight").map(each -> each.number(0, Attendee.MOST_WEIGHT)).orElse(1.0);
       boolean fillsIn = entry.optional("fillsIn").map(JsonField::flag).orElse(false);
-      players.add(
-          (fillsIn ? player.fillingIn() : player.withWeight(weight)).during(stay(entry)));
+      players.add((fillsIn ? player.fillingIn() : player.withWeight(weight)).during(stay(entry)));
     }
     return players;
   }

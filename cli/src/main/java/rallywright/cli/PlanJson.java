@@ -113,8 +113,7 @@ record PlanJson(
         check.notes().stream().map(each -> each.words(minute -> "minute " + minute)).toList());
   }
 
-  private static Block block(
-      int order, PlannedBlock block, SessionPlan plan, Catalogue catalogue) {
+  private static Block block(int order, PlannedBlock block, SessionPlan plan, Catalogue catalogue) {
     boolean played = !block.games().isEmpty();
     return new Block(
         order,

@@ -172,8 +172,6 @@ final class Knapsack {
   }
 
   private static double worth(double[][] best, int mask) {
-    return best[mask].length == 0
-        ? Double.NEGATIVE_INFINITY
-        : best[mask][best[mask].length - 1];
+    return best[mask].length == 0 ? Double.NEGATIVE_INFINITY : best[mask][best[mask].length - 1];
   }
 }

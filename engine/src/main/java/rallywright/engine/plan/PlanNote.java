@@ -86,8 +86,8 @@ public sealed interface PlanNote {
 
     @Override
     public String words(IntFunction<String> clock) {
-      return "Alone there is only what nobody needs to feed. Maybe let the coach play or feed as one"
-          + " more, counted or not: then every drill for two comes in.";
+      return "Alone there is only what nobody needs to feed. Maybe let the coach play or feed as"
+          + " one more, counted or not: then every drill for two comes in.";
     }
   }
 }

@@ -51,8 +51,7 @@ public final class StandingStarts implements FairStarts {
     boolean known =
         standings.keySet().containsAll(a.players()) && standings.keySet().containsAll(b.players());
     Matchup matchup = known ? Matchup.of(game, of(a), of(b)) : Matchup.EQUALS;
-    return found.computeIfAbsent(
-        new Pairing(drill.key(), matchup), pairing -> fair(game, matchup));
+    return found.computeIfAbsent(new Pairing(drill.key(), matchup), pairing -> fair(game, matchup));
   }
 
   private List<PlayerStanding> of(Seat seat) {

@@ -74,18 +74,24 @@ class ImpossibleWishTest {
         arguments(PlanProblem.of(spared, hard, WISH), "No drill is left", "ease a limit"));
   }
 
-  private static Stream<Arguments> pairsOfWishes() {
-    List<Drill> needy =
-        ToyDrills.all().stream()
-            .map(each -> each.key().value().equals("dinks") ? ToyDrills.needing(each, "cones") : each)
-            .toList();
-    SessionWish bare =
-        WISH.withRequests(pinned("dinks", 1).withEquipment(Set.of("balls")));
+  private static Requests ninePlacesForHands() {
     Requests hands = Requests.NONE;
     for (int i = 0; i < 9; i++) {
       hands = hands.with(new Slot.AnyOf(SkillGroup.HANDS));
     }
-    Requests tooLong = pinned("drops", 8).with(new Slot.Pinned(new DrillKey("drives"), Line.CROSS, 8));
+    return hands;
+  }
+
+  private static Stream<Arguments> pairsOfWishes() {
+    List<Drill> needy =
+        ToyDrills.all().stream()
+            .map(
+                each ->
+                    each.key().value().equals("dinks") ? ToyDrills.needing(each, "cones") : each)
+            .toList();
+    SessionWish bare = WISH.withRequests(pinned("dinks", 1).withEquipment(Set.of("balls")));
+    Requests tooLong =
+        pinned("drops", 8).with(new Slot.Pinned(new DrillKey("drives"), Line.CROSS, 8));
     YardstickWish noTest = new YardstickWish.Named(List.of(new DrillKey("no-test")));
     List<Drill> four = new ArrayList<>(ToyDrills.all());
     four.add(ToyDrills.doubles("doubles", Skill.DINK));
@@ -94,7 +100,8 @@ class ImpossibleWishTest {
             asking(pinned("dinks", 1).without(new DrillKey("dinks"))),
             "asked for and ruled out at once",
             "take back one"),
-        arguments(PlanProblem.of(FOUR, needy, bare), "needs cones, which is not at hand", "bring it"),
+        arguments(
+            PlanProblem.of(FOUR, needy, bare), "needs cones, which is not at hand", "bring it"),
         arguments(
             problem(FOUR, SessionWish.of(40, 1).withRequests(tooLong)),
             "but 40 are booked",
@@ -102,12 +109,11 @@ class ImpossibleWishTest {
         arguments(asking(pinned("general", 1)), "is a warm-up", "a game"),
         arguments(asking(pinned("nothing", 1)), "unknown", "spelled"),
         arguments(
-            PlanProblem.of(
-                ToyDrills.players(3), four, WISH.withRequests(pinned("doubles", 1))),
+            PlanProblem.of(ToyDrills.players(3), four, WISH.withRequests(pinned("doubles", 1))),
             "needs 4 players, 3 are there",
             "a drill for fewer"),
         arguments(asking(Requests.NONE.withYardsticks(noTest)), "The test \"no-test\"", "spelled"),
-        arguments(asking(hands), "9 drills for", "ask for fewer"),
+        arguments(asking(ninePlacesForHands()), "9 drills for", "ask for fewer"),
         arguments(
             problem(FOUR.stream().map(each -> each.withWeight(0)).toList(), WISH),
             "all weights are 0",
@@ -142,14 +148,12 @@ class ImpossibleWishTest {
     PlanAnswer answer = SessionPlanner.plan(problem);
     assertThat(answer).isInstanceOf(PlanAnswer.Refused.class);
     assertThat(((PlanAnswer.Refused) answer).sentences())
-        .anySatisfy(
-            sentence -> assertThat(sentence).contains(what, "Maybe", change).endsWith("."));
+        .anySatisfy(sentence -> assertThat(sentence).contains(what, "Maybe", change).endsWith("."));
   }
 
   static Stream<Arguments> rotations() {
     RotationWish eight = RotationWish.of(RotationGame.DOUBLES, 2, 6, RotationWish.numbered(8));
-    Pairing pair =
-        new Pairing(eight.players().get(0).id(), eight.players().get(1).id());
+    Pairing pair = new Pairing(eight.players().get(0).id(), eight.players().get(1).id());
     return Stream.of(
         arguments(
             RotationWish.of(RotationGame.DOUBLES, 1, 6, List.of()), "There are no players", "who"),
@@ -172,9 +176,7 @@ class ImpossibleWishTest {
   void rotation_thatCannotBe_saysWhatToChange(RotationWish wish, String what, String change) {
     RotationAnswer answer =
         RotationSearch.find(
-            wish,
-            new SearchEffort(1, 1_000),
-            rallywright.engine.rotation.SearchWatch.PATIENT);
+            wish, new SearchEffort(1, 1_000), rallywright.engine.rotation.SearchWatch.PATIENT);
     assertThat(((RotationAnswer.Refused) answer).sentences())
         .anySatisfy(sentence -> assertThat(sentence).contains(what, change));
   }

@@ -64,8 +64,7 @@ class SessionPlannerPropertyTest {
     List<Attendee> attendees = new ArrayList<>(ToyDrills.players(players));
     attendees.set(0, attendees.get(0).during(Stay.from(comes)));
     attendees.set(1, attendees.get(1).during(Stay.until(leaves)));
-    PlanProblem problem =
-        PlanProblem.of(attendees, ToyDrills.all(), SessionWish.of(90, courts));
+    PlanProblem problem = PlanProblem.of(attendees, ToyDrills.all(), SessionWish.of(90, courts));
     PlanAnswer.Planned planned = ToyDrills.planned(problem);
     assertThat(planned.check().brokenRules()).isEmpty();
     assertThat(planned.check().benefit()).isLessThanOrEqualTo(planned.check().bound());
@@ -84,8 +83,7 @@ class SessionPlannerPropertyTest {
         List<PlayerId> seen = new ArrayList<>(playing);
         seen.addAll(block.sitting().get(turn - 1));
         assertThat(seen).doesNotHaveDuplicates();
-        assertThat(seen)
-            .containsAll(planned.plan().present().subList(2, players));
+        assertThat(seen).containsAll(planned.plan().present().subList(2, players));
         double end = clock + block.time().mean();
         boolean tooEarly = end < comes + Stay.OWN_WARM_UP_MINUTES;
         assertThat(tooEarly && playing.contains(attendees.get(0).id())).isFalse();
