@@ -86,17 +86,9 @@ final class FullHouse {
     try (StartedProgram program = StartedProgram.serveForLong(folder)) {
       List<LanePhone> phones = enter(program, names, keys);
       openBoards(program, names);
-      for (LanePhone phone : phones) {
-        long first = (long) (Math.random() * 2 * LOOK_EVERY_MS);
-        AtomicInteger round = new AtomicInteger();
-        clock.scheduleAtFixedRate(
-            () -> round(phone, round.incrementAndGet()),
-            first,
-            LOOK_EVERY_MS,
-            TimeUnit.MILLISECONDS);
-      }
+      phones.forEach(this::begin);
       Thread.sleep(WARM_UP_SECONDS * 1000L);
-      begin();
+      startMeasuring();
       Thread.sleep(seconds * 1000L);
       measuring = false;
       clock.shutdown();
@@ -124,7 +116,15 @@ final class FullHouse {
     }
   }
 
-  private void begin() {
+  /** From now on a phone looks and scores, at moments of its own. */
+  private void begin(LanePhone phone) {
+    long first = (long) (Math.random() * 2 * LOOK_EVERY_MS);
+    AtomicInteger round = new AtomicInteger();
+    clock.scheduleAtFixedRate(
+        () -> round(phone, round.incrementAndGet()), first, LOOK_EVERY_MS, TimeUnit.MILLISECONDS);
+  }
+
+  private void startMeasuring() {
     writes.clear();
     looks.clear();
     boards.values().forEach(board -> board.delays().clear());

@@ -24,9 +24,7 @@ final class KilledBrowser {
   private static final String TAP_SOON =
       """
       (pause) => {
-        const undo = document.querySelectorAll('[data-act=rally]').length === 0;
-        setTimeout(() => document
-          .querySelector(undo ? '[data-act=undo]' : '[data-act=rally][data-side=A]').click(), pause);
+        setTimeout(() => document.querySelector('[data-act=rally][data-side=A]').click(), pause);
       }
       """;
 

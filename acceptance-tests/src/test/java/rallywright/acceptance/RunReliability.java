@@ -122,7 +122,7 @@ public final class RunReliability {
       rows.append(row(disk, PhonesWithoutRoom.run(limited, disk)));
     }
     return """
-    | room taken by | waiting on the phone | stored meanwhile | rallies in the end | doubled | holds |
+    | room taken by | waiting on the phone | stored meanwhile | rallies | doubled | holds |
     | --- | ---: | ---: | ---: | ---: | --- |
     %s
 

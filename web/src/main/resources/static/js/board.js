@@ -19,7 +19,8 @@ async function draw() {
   }
   drawing = true;
   try {
-    const answer = await fetch(location.pathname, { headers: { Accept: 'text/html' } });
+    const address = /** @type {string} */ (board.dataset.fresh);
+    const answer = await fetch(address, { headers: { Accept: 'text/html' } });
     if (answer.ok) {
       const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html');
       const size = fresh.getElementById('board')?.className;

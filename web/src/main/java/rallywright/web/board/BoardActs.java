@@ -45,8 +45,7 @@ final class BoardActs {
 
   /** Begins the block that the coach saw as the next one. */
   CoachAct next(String seen) {
-    Optional<PlannedBlock> next =
-        open.progress().next().filter(block -> block.id().value().equals(seen));
+    Optional<PlannedBlock> next = open.next().filter(block -> block.id().value().equals(seen));
     if (open.progress().isEnded() || next.isEmpty()) {
       return CoachAct.refused(
           "That block has begun already, or is gone. The board shows what is next.");

@@ -69,7 +69,8 @@ final class BoardPages {
     return new NotHere("There is no such session. Maybe it was removed; look under Sessions.");
   }
 
-  @GetMapping("/sessions/{id}/board")
+  /** The second address is for the script: a page that is fetched must not use up the sentence. */
+  @GetMapping({"/sessions/{id}/board", "/sessions/{id}/board/now"})
   String board(@PathVariable String id, HttpServletRequest request, Model model) {
     return show("board/board", id, request, model);
   }

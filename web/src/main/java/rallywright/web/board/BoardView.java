@@ -77,7 +77,7 @@ public record BoardView(
   static BoardView of(OpenSession open, Instant now) {
     SessionProgress progress = open.progress();
     Optional<PlannedBlock> current = progress.isEnded() ? Optional.empty() : open.current();
-    Optional<PlannedBlock> next = progress.isEnded() ? Optional.empty() : progress.next();
+    Optional<PlannedBlock> next = progress.isEnded() ? Optional.empty() : open.next();
     return new BoardView(
         title(open, current),
         clock(open, current, now),

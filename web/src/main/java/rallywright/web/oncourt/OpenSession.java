@@ -162,6 +162,17 @@ public final class OpenSession {
     return progress.current().flatMap(plan()::block);
   }
 
+  /** The block behind the one that is on, or that was begun last; never one before it. */
+  public Optional<PlannedBlock> next() {
+    List<PlannedBlock> blocks = plan().blocks();
+    int at = -1;
+    for (int place = 0; place < blocks.size(); place++) {
+      at = progress.startedAt(blocks.get(place).id()).isPresent() ? place : at;
+    }
+    int from = current().map(blocks::indexOf).orElse(at);
+    return blocks.stream().skip(from + 1L).findFirst();
+  }
+
   /** The games of a block that are played, lane by lane in their order. */
   public Collection<List<PlannedGame>> lanes(PlannedBlock block) {
     Map<CourtLane, List<PlannedGame>> byLane = new LinkedHashMap<>();

@@ -41,8 +41,7 @@ class ClubReadingsTest {
     context = new AnnotationConfigApplicationContext();
     context.registerBean(ClubStore.class, () -> store);
     context.registerBean(DrillBook.class, () -> new DrillBook(shipped::drill, shipped::yardstick));
-    context.register(
-        ChangeTrail.class, WeatherBook.class, SessionDesk.class, ClubReadings.class);
+    context.register(ChangeTrail.class, WeatherBook.class, SessionDesk.class, ClubReadings.class);
     context.refresh();
     readings = context.getBean(ClubReadings.class);
     store.players().save(ADA);
