@@ -45,20 +45,11 @@ function fileFor(request) {
   if (request.mode === 'navigate') {
     return url.pathname === '/court' ? '/court' : /^\/court\/[^/]+$/.test(url.pathname) ? SHELL : null;
   }
-  return FILES.includes(url.pathname) || url.pathname.startsWith('/fonts/') ? url.pathname : null;
+  return FILES.includes(url.pathname) ? url.pathname : null;
 }
 
-/** A letter that only some names need comes with its font when it is first used. */
 /** @param {string} file @param {Request} request */
 async function answer(file, request) {
   const cache = await caches.open(CACHE);
-  const kept = await cache.match(file);
-  if (kept) {
-    return kept;
-  }
-  const response = await fetch(request);
-  if (response.ok && file.startsWith('/fonts/')) {
-    await cache.put(file, response.clone());
-  }
-  return response;
+  return (await cache.match(file)) ?? fetch(request);
 }

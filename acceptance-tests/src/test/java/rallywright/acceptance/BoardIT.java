@@ -52,7 +52,8 @@ class BoardIT {
       waitForTitle(board, title);
       phone.page.locator("body", new Page.LocatorOptions().setHasText(title)).waitFor();
 
-      Browsers.toNextPage(board, () -> board.locator("text=End the session").click());
+      board.locator("summary", new Page.LocatorOptions().setHasText("End the session")).click();
+      Browsers.toNextPage(board, () -> board.locator("text=End it for everybody").click());
       waitForTitle(wall, "The session has ended");
     }
   }

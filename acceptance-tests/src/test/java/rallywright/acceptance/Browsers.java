@@ -13,6 +13,16 @@ import java.util.List;
 /** Chromium without a window, in the two sizes that pages are made for. */
 final class Browsers implements AutoCloseable {
 
+  /** How Chromium is started here: it reaches nobody but this computer. */
+  static final List<String> ARGUMENTS =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
   private static final double PATIENCE_MS = 90_000;
 
   private final Playwright playwright = Playwright.create();
@@ -26,14 +36,7 @@ final class Browsers implements AutoCloseable {
                 new BrowserType.LaunchOptions()
                     .setExecutablePath(Path.of(System.getProperty("chromium", "/usr/bin/chromium")))
                     .setHeadless(true)
-                    .setArgs(
-                        List.of(
-                            "--no-sandbox",
-                            "--disable-gpu",
-                            "--no-first-run",
-                            "--disable-background-networking",
-                            "--disable-component-update",
-                            "--disable-sync")));
+                    .setArgs(ARGUMENTS));
   }
 
   /** A fresh profile the size of a phone, with touch. */

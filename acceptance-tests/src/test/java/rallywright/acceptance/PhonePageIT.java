@@ -100,6 +100,15 @@ class PhonePageIT {
     int all = weights.values().stream().mapToInt(Integer::intValue).sum();
     System.out.println("On-court page: " + all + " bytes packed in " + weights.size() + " files.");
     assertThat(weights).containsKeys("/js/oncourt/score.js", "/css/oncourt.css", "/court/shell");
+    // With a name like Łukasz or Şerife nothing more is fetched: every font of the page is in it.
+    Object fonts =
+        page.evaluate(
+            "() => [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules])"
+                + ".filter((rule) => rule instanceof CSSFontFaceRule)"
+                + ".map((rule) => rule.cssText.match(/fonts\\/[^\"]+/)[0]).sort()");
+    assertThat((List<?>) fonts)
+        .hasSize(4)
+        .allSatisfy(font -> assertThat(weights).containsKey("/" + font));
     assertThat(all).as(weights.toString()).isLessThanOrEqualTo(MOST_BYTES);
   }
 
@@ -114,7 +123,7 @@ class PhonePageIT {
   @Test
   void olderProgram_isTold_andTheEventsStayUntilItUnderstands() {
     CourtPhone phone = court.phone();
-    changeState(phone.page, "\"form\":2", "\"form\":1");
+    changeState(phone.page, "\"form\":3", "\"form\":2");
     phone.page.locator("[data-key=older]").waitFor();
     assertThat(phone.text("[data-key=older]")).contains("older than this page", "stay on this");
     rateEffort(phone, 4);

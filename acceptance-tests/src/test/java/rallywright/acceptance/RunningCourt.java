@@ -1,6 +1,7 @@
 package rallywright.acceptance;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.List;
 import rallywright.engine.plan.GameId;
@@ -37,12 +38,29 @@ final class RunningCourt implements AutoCloseable {
     return program.address();
   }
 
+  StartedProgram program() {
+    return program;
+  }
+
   CourtPhone phone() {
     return phone(browsers.phone());
   }
 
   CourtPhone phone(BrowserContext context) {
     return new CourtPhone(context, program, key);
+  }
+
+  /** The coach's laptop, signed in, at an address of the program. */
+  Page coach(String address) {
+    return coach(browsers.laptop(), address);
+  }
+
+  Page coach(BrowserContext laptop, String address) {
+    Page page = laptop.newPage();
+    page.navigate(program.signInAddress());
+    page.waitForURL(program.address() + "/");
+    page.navigate(program.address() + address);
+    return page;
   }
 
   /** Switches the laptop off. */

@@ -41,6 +41,13 @@ final class StartedProgram implements AutoCloseable {
     return start("serve", data, port, List.of());
   }
 
+  /** Starts {@code serve} as the start script does for an evening: compiled fully in time. */
+  static StartedProgram serveForLong(Path data) {
+    List<String> line = line(List.of("serve", "--port", "0", "--data", data.toString()));
+    line.set(1, "-XX:+UseSerialGC");
+    return started(line);
+  }
+
   /** Starts {@code demo} on a free port with its data in a folder. */
   static StartedProgram demo(Path data) {
     return start("demo", data, 0, List.of());
@@ -50,9 +57,12 @@ final class StartedProgram implements AutoCloseable {
     List<String> arguments = new ArrayList<>();
     arguments.addAll(List.of(command, "--port", String.valueOf(port), "--data", data.toString()));
     arguments.addAll(options);
+    return started(line(arguments));
+  }
+
+  private static StartedProgram started(List<String> line) {
     try {
-      Process process = new ProcessBuilder(line(arguments)).redirectErrorStream(true).start();
-      return waitForAddress(process);
+      return waitForAddress(new ProcessBuilder(line).redirectErrorStream(true).start());
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
@@ -63,8 +73,11 @@ final class StartedProgram implements AutoCloseable {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.add("-XX:TieredStopAtLevel=1");
+    String archive = System.getProperty("program.archive", "");
+    line.add(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive);
+    String program = System.getProperty("program.classpath", "");
     line.add("-cp");
-    line.add(System.getProperty("java.class.path"));
+    line.add(program.isEmpty() ? System.getProperty("java.class.path") : program);
     line.add("rallywright.cli.Rallywright");
     line.addAll(arguments);
     return line;
@@ -94,6 +107,16 @@ final class StartedProgram implements AutoCloseable {
   /** The address that signs the coach in; works once. */
   String signInAddress() {
     return address + "/sign-in#key=" + key;
+  }
+
+  /** The number after the colon. */
+  int port() {
+    return Integer.parseInt(address.substring(address.lastIndexOf(':') + 1));
+  }
+
+  /** The number of the process. */
+  long pid() {
+    return process.pid();
   }
 
   /** Ends the process at once, as a power cut does. */

@@ -30,8 +30,9 @@ import rallywright.engine.plan.SessionPlanner;
           + " list, or {every, sinceLast}), spare (sit-out or three-on-a-lane), ends (usual,"
           + " by-clock or last-lane), rests {every, minutes}.",
       "A player may also have limits [no overheads, no lunging, no running back, easy work only], a"
-          + " weight (0 to 10, default 1) and fillsIn (true for a coach who plays only where the"
-          + " number is odd).",
+          + " weight (0 to 10, default 1), fillsIn (true for a coach who plays only where the"
+          + " number is odd), and from and until, the minutes from the start at which somebody"
+          + " comes late or leaves early.",
       "Skills are logits beside level 3.5; those not named follow from the level.",
       "",
       "Example: {\"minutes\": 90, \"courts\": 1, \"players\": [{\"name\": \"Ann\", \"level\": 3.5,"

@@ -18,6 +18,7 @@ import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.PlanProblem;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.plan.SessionWish;
+import rallywright.engine.plan.Stay;
 import rallywright.engine.plan.WarmUps;
 import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PlayerStanding;
@@ -47,7 +48,7 @@ final class PlanFile {
           "about");
 
   private static final List<String> PLAYER_FIELDS =
-      List.of("name", "level", "skills", "limits", "weight", "fillsIn");
+      List.of("name", "level", "skills", "limits", "weight", "fillsIn", "from", "until");
 
   private static final String FULL = "full";
   private static final String NEEDS = "needs";
@@ -103,10 +104,10 @@ final class PlanFile {
   private static List<Attendee> players(JsonField root) {
     JsonField field = root.field("players");
     List<JsonField> entries = field.elements();
-    if (entries.size() < 2 || entries.size() > SessionWish.MOST_PLAYERS) {
+    if (entries.isEmpty() || entries.size() > SessionWish.MOST_PLAYERS) {
       throw field.wrong(
-          "a list of 2 to %d players, not %d".formatted(SessionWish.MOST_PLAYERS, entries.size()),
-          entries.size() < 2 ? "somebody was left out" : "plan two groups");
+          "a list of 1 to %d players, not %d".formatted(SessionWish.MOST_PLAYERS, entries.size()),
+          entries.isEmpty() ? "somebody was left out" : "plan two groups");
     }
     Set<String> names = new HashSet<>();
     List<Attendee> players = new ArrayList<>();
@@ -121,9 +122,21 @@ final class PlanFile {
       double weight =
           entry.optional("weight").map(each -> each.number(0, Attendee.MOST_WEIGHT)).orElse(1.0);
       boolean fillsIn = entry.optional("fillsIn").map(JsonField::flag).orElse(false);
-      players.add(fillsIn ? player.fillingIn() : player.withWeight(weight));
+      players.add((fillsIn ? player.fillingIn() : player.withWeight(weight)).during(stay(entry)));
     }
     return players;
+  }
+
+  private static Stay stay(JsonField entry) {
+    int from =
+        entry.optional("from").map(each -> each.integer(0, Stay.TO_THE_END - 1, "20")).orElse(0);
+    Optional<JsonField> until = entry.optional("until");
+    int leaves = until.map(each -> each.integer(1, Stay.TO_THE_END, "60")).orElse(Stay.TO_THE_END);
+    try {
+      return new Stay(from, leaves);
+    } catch (IllegalArgumentException refusal) {
+      throw until.orElse(entry).refused(refusal);
+    }
   }
 
   private static Set<Limit> limits(JsonField entry) {

@@ -3,6 +3,7 @@ package rallywright.cli;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.PlayerId;
@@ -14,6 +15,7 @@ import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
+import rallywright.engine.plan.SessionPlan;
 
 /**
  * A plan as one JSON object.
@@ -25,6 +27,7 @@ import rallywright.engine.plan.PlannedGame;
  * @param bound what no plan for the same wish can pass
  * @param reasons why each block is there, in the order of the blocks
  * @param warnings what the plan does not keep to
+ * @param notes who comes late or leaves early, and courts that stay empty
  */
 record PlanJson(
     List<Block> blocks,
@@ -33,7 +36,8 @@ record PlanJson(
     double benefit,
     double bound,
     List<String> reasons,
-    List<String> warnings) {
+    List<String> warnings,
+    List<String> notes) {
 
   /**
    * A block.
@@ -48,6 +52,7 @@ record PlanJson(
    * @param minutesSd its standard deviation in minutes
    * @param lanes what is played on each lane
    * @param sitting who sits out, by turn
+   * @param away who is not there by then, by turn
    */
   record Block(
       int order,
@@ -59,7 +64,8 @@ record PlanJson(
       double minutesMean,
       double minutesSd,
       List<LaneGames> lanes,
-      List<List<String>> sitting) {}
+      List<List<String>> sitting,
+      List<List<String>> away) {}
 
   /**
    * The games of one lane.
@@ -93,7 +99,7 @@ record PlanJson(
   static PlanJson of(PlanAnswer.Planned planned, Catalogue catalogue) {
     List<Block> blocks = new ArrayList<>();
     for (PlannedBlock block : planned.plan().blocks()) {
-      blocks.add(block(blocks.size() + 1, block, catalogue));
+      blocks.add(block(blocks.size() + 1, block, planned.plan(), catalogue));
     }
     PlanCheck check = planned.check();
     return new PlanJson(
@@ -103,10 +109,11 @@ record PlanJson(
         check.benefit(),
         check.bound(),
         planned.plan().blocks().stream().map(PlannedBlock::reason).toList(),
-        check.brokenRules().stream().map(PlanCheck.BrokenRule::sentence).toList());
+        check.brokenRules().stream().map(PlanCheck.BrokenRule::sentence).toList(),
+        check.notes().stream().map(each -> each.words(minute -> "minute " + minute)).toList());
   }
 
-  private static Block block(int order, PlannedBlock block, Catalogue catalogue) {
+  private static Block block(int order, PlannedBlock block, SessionPlan plan, Catalogue catalogue) {
     boolean played = !block.games().isEmpty();
     return new Block(
         order,
@@ -125,7 +132,10 @@ record PlanJson(
         block.time().mean(),
         block.time().sd(),
         lanes(block),
-        block.sitting().stream().map(PlanJson::names).toList());
+        block.sitting().stream().map(PlanJson::names).toList(),
+        IntStream.rangeClosed(1, block.sitting().size())
+            .mapToObj(turn -> names(block.away(plan.present(), turn)))
+            .toList());
   }
 
   private static String name(PlannedBlock block, Catalogue catalogue) {

@@ -14,6 +14,7 @@ final class PlanTable {
     out.println(planned.check().clock().words());
     out.println(planned.check().gapWords());
     plan.warnings().forEach(out::println);
+    plan.notes().forEach(out::println);
     for (int i = 0; i < plan.blocks().size(); i++) {
       PlanJson.Block block = plan.blocks().get(i);
       out.println();
@@ -27,7 +28,8 @@ final class PlanTable {
       out.println("   " + plan.reasons().get(i));
       block.lanes().forEach(lane -> lane.games().forEach(game -> line(out, lane, game)));
       for (int turn = 0; turn < block.sitting().size(); turn++) {
-        sitting(out, turn + 1, block.sitting().get(turn));
+        list(out, turn + 1, "sits out", block.sitting().get(turn));
+        list(out, turn + 1, "is not there", block.away().get(turn));
       }
     }
     out.flush();
@@ -53,9 +55,9 @@ final class PlanTable {
             : ", from %d-%d".formatted(game.headStartA(), game.headStartB()));
   }
 
-  private static void sitting(PrintWriter out, int turn, List<String> names) {
+  private static void list(PrintWriter out, int turn, String what, List<String> names) {
     if (!names.isEmpty()) {
-      out.printf("   Turn %d sits out: %s%n", turn, String.join(", ", names));
+      out.printf("   Turn %d %s: %s%n", turn, what, String.join(", ", names));
     }
   }
 }

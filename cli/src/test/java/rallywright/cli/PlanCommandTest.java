@@ -142,15 +142,36 @@ class PlanCommandTest {
   }
 
   @Test
-  void thirteenPlayers_onThreeCourts_areAllPlanned() throws Exception {
+  void thirteenPlayers_onThreeCourts_areAllPlanned_oneComesLateOneLeavesEarly() throws Exception {
     StringBuilder players = new StringBuilder();
     for (int i = 0; i < 13; i++) {
-      players.append(i == 0 ? "" : ", ").append("{\"name\": \"P%d\"}".formatted(i));
+      String times = i == 3 ? ", \"from\": 30" : i == 7 ? ", \"until\": 50" : "";
+      players.append(i == 0 ? "" : ", ").append("{\"name\": \"P%d\"%s}".formatted(i, times));
     }
     JsonNode found =
         runOn("{\"minutes\": 100, \"courts\": 3, \"players\": [" + players + "]}").json();
     assertThat(found.get("warnings")).isEmpty();
     assertThat(found.get("blocks").toString()).contains("P12");
+    assertThat(found.get("notes").toString())
+        .contains("P3 comes at minute 30 and first warms up", "P7 leaves at minute 50");
+    JsonNode blocks = found.get("blocks");
+    assertThat(blocks.get(blocks.size() - 1).at("/away/0/0").asString()).isEqualTo("P7");
+  }
+
+  @Test
+  void onePlayer_getsServes_andIsToldWhatTheCoachCouldAdd() throws Exception {
+    JsonNode found =
+        runOn("{\"minutes\": 40, \"courts\": 1, \"players\": [{\"name\": \"Ann\"}]}").json();
+    assertThat(found.get("warnings")).isEmpty();
+    assertThat(found.get("blocks").toString()).contains("Twenty deep serves");
+    assertThat(found.get("notes").toString()).contains("let the coach play or feed");
+  }
+
+  @Test
+  void moreCourtsThanNeeded_areSaidToStayEmpty() throws Exception {
+    JsonNode found = runOn(WISH.replace("\"courts\": 1", "\"courts\": 3")).json();
+    assertThat(found.get("notes").toString())
+        .contains("2 players can use at most 1 of 3 courts. Maybe give 2 back.");
   }
 
   @Test

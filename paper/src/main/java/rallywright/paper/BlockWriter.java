@@ -92,7 +92,7 @@ final class BlockWriter {
               ? ""
               : direction(drill, GameRows.lanes(block)) + ", " + clock.fromTo(inPlan, inPlan);
       if (!block.games().isEmpty()) {
-        stretches.add(rows.of(block, label, sitting(block)));
+        stretches.add(rows.of(block, label, notPlaying(block)));
       }
     }
     return stretches;
@@ -214,6 +214,22 @@ final class BlockWriter {
   private static RoleLine role(DrillSide side, Mark mark, String starting) {
     String advance = side.advance() == Advance.FREE ? "" : ", " + side.advance().words();
     return new RoleLine(mark, side.role().words() + advance + starting);
+  }
+
+  private String notPlaying(PlannedBlock block) {
+    return Stream.of(sitting(block), away(block))
+        .filter(each -> !each.isEmpty())
+        .collect(Collectors.joining(". "));
+  }
+
+  /** Who has no part in a block because they come later or have left. */
+  private String away(PlannedBlock block) {
+    List<PlayerId> present = request.session().plan().present();
+    List<PlayerId> away = new ArrayList<>(present);
+    for (int turn = 1; turn <= block.sitting().size(); turn++) {
+      away.retainAll(block.away(present, turn));
+    }
+    return block.games().isEmpty() || away.isEmpty() ? "" : "Not there: " + names.listed(away);
   }
 
   private String sitting(PlannedBlock block) {

@@ -28,13 +28,19 @@ final class Erasure {
   }
 
   void erase(PlayerId id, ErasedGames games) {
-    if (PlayerRows.find(client, id).isEmpty()) {
-      throw new StoreProblem("There is no player with the id " + id + ". Maybe erased already.");
+    Player player =
+        PlayerRows.find(client, id)
+            .orElseThrow(
+                () ->
+                    new StoreProblem(
+                        "There is no player with the id " + id + ". Maybe erased already."));
+    if (player.standing() != Standing.ERASED) {
+      NamesInNotes.of(player).takeOut(client);
     }
     forgetReasons(id);
     client.sql("delete from group_member where player_id = :id").param("id", id.value()).update();
     if (games == ErasedGames.KEEP) {
-      removeEvents(event -> event instanceof CourtEvent.EffortRated && isOf(event, id));
+      removeEvents(event -> EventSubjects.isPersonal(event) && isOf(event, id));
       PlayerRows.put(
           client,
           new Player(

@@ -134,8 +134,7 @@ public final class EventLog {
             .filter(
                 player ->
                     forgotten.has(player)
-                        || (event instanceof CourtEvent.EffortRated
-                            && forgotten.isNameless(player)))
+                        || (EventSubjects.isPersonal(event) && forgotten.isNameless(player)))
             .isPresent();
     return !forgotten.has(event.stamp().id()) && !ofForgottenGame && !ofForgottenPlayer;
   }

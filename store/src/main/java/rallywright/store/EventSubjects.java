@@ -29,8 +29,15 @@ final class EventSubjects {
       return Optional.of(rated.player());
     } else if (event instanceof CourtEvent.YardstickCounted counted) {
       return Optional.of(counted.player());
+    } else if (event instanceof CourtEvent.NoteWritten note) {
+      return note.player();
     }
     return Optional.empty();
+  }
+
+  /** Whether an event says something of a person that goes with the person's name. */
+  static boolean isPersonal(CourtEvent event) {
+    return event instanceof CourtEvent.EffortRated || event instanceof CourtEvent.NoteWritten;
   }
 
   static CourtEvent withPlayer(CourtEvent event, UnaryOperator<PlayerId> other) {
@@ -43,6 +50,9 @@ final class EventSubjects {
           other.apply(counted.player()),
           counted.hits(),
           counted.balls());
+    } else if (event instanceof CourtEvent.NoteWritten note) {
+      return new CourtEvent.NoteWritten(
+          note.stamp(), note.player().map(other), note.block(), note.text(), note.instead());
     }
     return event;
   }

@@ -67,9 +67,12 @@ public final class PlayerBook {
    * Erases a person for good. Name, level, hand, notes, limits and ratings of effort are
    * overwritten in the file; groups no longer name the player.
    *
+   * <p>Notes of sessions about the player go; in notes on others, on drills and on sessions of the
+   * player the name as it is now is replaced.
+   *
    * <p>Not reached: backups and exports made earlier; what the coach wrote in free texts of their
-   * own, such as the name of a session or the notes on another player; and on PostgreSQL the
-   * server's own log and copies, which its keeper must see to.
+   * own, such as the name of a session, the notes on another player or a name in another spelling;
+   * and on PostgreSQL the server's own log and copies, which its keeper must see to.
    *
    * @param id who is erased
    * @param games whether the results stay, played by a nameless opponent, or go too

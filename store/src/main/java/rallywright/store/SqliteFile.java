@@ -38,6 +38,9 @@ final class SqliteFile {
     Path file = folder.resolve(NAME);
     try {
       Files.createDirectories(folder);
+      if (!Files.isWritable(folder) || (Files.exists(file) && !Files.isWritable(file))) {
+        throw readOnly(folder);
+      }
       if (Files.exists(file) && Files.size(file) > 0) {
         check(file);
       }
@@ -156,6 +159,14 @@ final class SqliteFile {
     } catch (SQLException problem) {
       throw damaged(file, String.valueOf(problem.getMessage()), problem);
     }
+  }
+
+  private static StoreProblem readOnly(Path folder) {
+    return new StoreProblem(
+        "The folder "
+            + folder
+            + " or the club in it may only be read, so no score could be kept; nothing was"
+            + " changed. Make it writable, or choose another with --data.");
   }
 
   private static StoreProblem foreign(Path file, String seen) {

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,9 +51,10 @@ class ErasureIT {
       assertThat(plan.blocks().get(0)).isEqualTo(Examples.plan().blocks().get(0));
       assertThat(plan.blocks().get(1).games()).isEqualTo(Examples.plan().blocks().get(1).games());
       assertThat(store.events().of(Examples.MONDAY))
-          .hasSize(Examples.oneOfEach().size() - 1)
+          .hasSize(Examples.oneOfEach().size() - 2)
           .contains(Examples.rally("e-03", Examples.FIRST, Side.A))
-          .noneMatch(ErasureIT::isEffortOfIvo);
+          .noneMatch(ErasureIT::isEffortOfIvo)
+          .noneMatch(event -> event.toString().contains("from everywhere"));
     }
   }
 
@@ -71,7 +73,7 @@ class ErasureIT {
           .noneMatch(each -> PlanPlayers.named(each).contains(Examples.IVO.id()));
       assertThat(store.events().of(Examples.MONDAY))
           .extracting(event -> event.stamp().id().value())
-          .containsExactly("e-01", "e-07", "e-08", "e-09", "e-11", "e-12", "e-13");
+          .containsExactly("e-01", "e-07", "e-08", "e-09", "e-11", "e-12", "e-13", "e-15", "e-16");
     }
   }
 
@@ -123,6 +125,64 @@ class ErasureIT {
         assertThat(store.events().append(Examples.oneOfEach()).added()).isZero();
         assertThat(store.events().append(List.of(late)).added()).isZero();
         assertThat(store.contents()).isEqualTo(before);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void nameInNotesOnOthers_afterErasing_isTakenOut_alsoAfterAnOldExport(TestDatabase database) {
+    for (ErasedGames games : ErasedGames.values()) {
+      try (ClubStore store = ClubStore.open(database.fresh())) {
+        Examples.fill(store);
+        store.players().save(renamed(Examples.IVO, "Zeb O'Wraxall"));
+        store
+            .events()
+            .append(
+                List.of(
+                    Examples.note(
+                        "e-50",
+                        Optional.of(Examples.TESSA.id()),
+                        "With ZEB she waits; Zebra stays."),
+                    Examples.note("e-51", Optional.empty(), "Zeb O'Wraxall, later.")));
+        ClubContents old = store.contents();
+        store.players().erase(Examples.IVO.id(), games);
+        assertThat(texts(store))
+            .contains("With Former player she waits; Zebra stays.", "Former player, later.");
+        store.take(old);
+        assertThat(store.contents().toString()).doesNotContain("ZEB ").doesNotContain("Wraxall");
+      }
+    }
+  }
+
+  private static Player renamed(Player player, String name) {
+    return new Player(
+        player.id(),
+        name,
+        player.level(),
+        player.hand(),
+        player.limits(),
+        player.notes(),
+        player.ageGroup(),
+        player.standing());
+  }
+
+  private static List<String> texts(ClubStore store) {
+    return store.events().all().stream()
+        .filter(stored -> stored.event() instanceof CourtEvent.NoteWritten)
+        .map(stored -> ((CourtEvent.NoteWritten) stored.event()).text())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void noteOnErasedPerson_sentByALatePhone_isNotKept(TestDatabase database) {
+    for (ErasedGames games : ErasedGames.values()) {
+      try (ClubStore store = ClubStore.open(database.fresh())) {
+        Examples.fill(store);
+        store.players().erase(Examples.IVO.id(), games);
+        CourtEvent late = Examples.note("e-60", Optional.of(Examples.IVO.id()), "late");
+        assertThat(store.events().append(List.of(late)).added()).isZero();
       }
     }
   }

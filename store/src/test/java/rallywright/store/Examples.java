@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import rallywright.engine.club.AgeGroup;
 import rallywright.engine.club.Group;
@@ -151,6 +152,26 @@ public final class Examples {
     return new CourtEvent.RallyPlayed(stamp(id), game, Rally.wonBy(winner));
   }
 
+  public static CourtEvent note(String id, Optional<PlayerId> player, String text) {
+    return new CourtEvent.NoteWritten(stamp(id), player, Optional.empty(), text, Optional.empty());
+  }
+
+  private static List<CourtEvent> wordsOfTheDay() {
+    List<CourtEvent> events = new ArrayList<>();
+    events.add(
+        note("e-14", Optional.of(IVO.id()), "Lands drops from everywhere; next the return."));
+    events.add(
+        new CourtEvent.NoteWritten(
+            stamp("e-15"),
+            Optional.empty(),
+            Optional.of(DROPS),
+            "Split step first.\nThen the drop.",
+            Optional.of(new EventId("e-99"))));
+    events.add(
+        new CourtEvent.BlockLimited(stamp("e-16"), DROPS, OptionalInt.of(4), List.of(SECOND)));
+    return events;
+  }
+
   /** One event of every type, notes and gaps included. */
   public static List<CourtEvent> oneOfEach() {
     List<CourtEvent> events = new ArrayList<>();
@@ -183,6 +204,7 @@ public final class Examples {
     events.add(new CourtEvent.EffortRated(stamp("e-11"), WALK_IN.id(), 4));
     events.add(new CourtEvent.BlockEnded(stamp("e-12"), DROPS));
     events.add(new CourtEvent.SessionEnded(stamp("e-13")));
+    events.addAll(wordsOfTheDay());
     return events;
   }
 

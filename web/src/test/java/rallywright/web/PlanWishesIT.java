@@ -110,9 +110,38 @@ class PlanWishesIT {
   void nobodyWhoCounts_isAnsweredInASentence() {
     String everybody =
         beside.players().all().stream()
-            .map(player -> "&uncounted=" + player.id())
+            .map(player -> "&oneWho=%s&oneCounts=NOT_AT_ALL".formatted(player.id()))
             .collect(Collectors.joining());
     assertThat(asked(everybody)).contains("all weights are 0");
+  }
+
+  @Test
+  void times_ofComingAndLeaving_areKeptAndPlannedFor() {
+    Session session =
+        planned(
+            "&oneWho=ada&oneComes=18:55&oneLeaves=&oneCounts="
+                + "&oneWho=Bo&oneComes=&oneLeaves=19:20");
+    String page = "/sessions/" + session.id() + "/plan";
+    assertThat(coach.get(page).body())
+        .contains("Ada comes at 18:55 and first warms up alone", "Bo leaves at 19:20;")
+        .contains("not there: Ada", "not there: Bo")
+        .doesNotContain("class=\"caution\"");
+    assertThat(coach.get(page + "/wish").body())
+        .contains("value=\"Ada\"", "value=\"18:55\"", "value=\"Bo\"", "value=\"19:20\"");
+    PlayerId bo = session.plan().present().get(1);
+    PlannedBlock last = session.plan().blocks().get(session.plan().blocks().size() - 1);
+    assertThat(last.away(session.plan().present(), 1)).containsExactly(bo);
+  }
+
+  @Test
+  void times_thatCannotBe_areAnsweredAtTheRowsAndNothingIsStored() {
+    assertThat(asked("&oneWho=Ada&oneComes=19:30&oneLeaves=19:00"))
+        .contains("Ada leaves at 19:00, before coming at 19:30.", "value=\"19:30\"");
+    assertThat(asked("&oneWho=Zed&oneComes=19:30")).contains("is not among those who");
+    assertThat(asked("&oneWho=&oneComes=19:30")).contains("in a row without a name");
+    assertThat(asked("&oneWho=Ada&oneComes=noon")).contains("must be a time of day");
+    assertThat(asked("&oneWho=Ada&oneComes=22:30")).contains("the session ends at minute 90");
+    assertThat(beside.sessions().all()).isEmpty();
   }
 
   @Test

@@ -128,7 +128,7 @@ class WishPagesIT {
   @Test
   void wish_thatCannotBeMet_orComesTooLate_isRefusedAndNothingIsStored() {
     Session session = planned();
-    assertThat(change(session, wish("Evening", 60, 1)).body()).contains("at least 2 players");
+    assertThat(change(session, wish("Evening", 60, 0)).body()).contains("nobody will be there");
     assertThat(change(session, wish("Evening", 9, 4)).body()).contains("from 10 to 480");
     assertThat(again(session)).isEqualTo(session);
 

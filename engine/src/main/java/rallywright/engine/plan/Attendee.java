@@ -8,7 +8,7 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.practice.PlayerStanding;
 
 /**
- * One player who will be there.
+ * One player who will be there, throughout or for a part of the session.
  *
  * @param id the player's id
  * @param standing what is known of the player's skills
@@ -16,9 +16,10 @@ import rallywright.engine.practice.PlayerStanding;
  * @param weight how much the player's practice counts beside that of the others, 0 to 10; 1 is
  *     usual
  * @param part whether the player comes to practise or to make up a number
+ * @param stay from when to when the player is there
  */
 public record Attendee(
-    PlayerId id, PlayerStanding standing, Set<Limit> limits, double weight, Part part) {
+    PlayerId id, PlayerStanding standing, Set<Limit> limits, double weight, Part part, Stay stay) {
 
   /** The largest weight. */
   public static final double MOST_WEIGHT = 10;
@@ -54,7 +55,7 @@ public record Attendee(
    * @param limits what the player should not be asked to do
    */
   public Attendee(PlayerId id, PlayerStanding standing, Set<Limit> limits) {
-    this(id, standing, limits, 1, Part.PRACTISES);
+    this(id, standing, limits, 1, Part.PRACTISES, Stay.THROUGHOUT);
   }
 
   /**
@@ -64,7 +65,7 @@ public record Attendee(
    * @return the changed attendee
    */
   public Attendee withWeight(double other) {
-    return new Attendee(id, standing, limits, other, part);
+    return new Attendee(id, standing, limits, other, part, stay);
   }
 
   /**
@@ -73,7 +74,17 @@ public record Attendee(
    * @return the changed attendee
    */
   public Attendee fillingIn() {
-    return new Attendee(id, standing, limits, 0, Part.FILLS_IN);
+    return new Attendee(id, standing, limits, 0, Part.FILLS_IN, stay);
+  }
+
+  /**
+   * This player, there only for a part of the session.
+   *
+   * @param other from when to when
+   * @return the changed attendee
+   */
+  public Attendee during(Stay other) {
+    return new Attendee(id, standing, limits, weight, part, other);
   }
 
   /**

@@ -64,8 +64,9 @@ final class Availability {
     return Optional.of(
         new PlanCheck.BrokenRule(
             PlanRule.EVERYONE_ONCE,
-            "%s needs %d players, %d are there. Maybe choose a drill for fewer."
-                .formatted(line.drill().name(), line.players(), present)));
+            "%s needs %d players, %d %s there. Maybe choose a drill for fewer."
+                .formatted(
+                    line.drill().name(), line.players(), present, present == 1 ? "is" : "are")));
   }
 
   /** Whether two at least may meet in some order of roles; more than two must take both roles. */

@@ -2,6 +2,7 @@ package rallywright.engine.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
@@ -26,6 +27,15 @@ final class BlockBuilder {
   static double restMinutes(SessionWish wish) {
     return wish.requests().rests().map(Requests.Rests::minutes).orElse(WATER_MINUTES);
   }
+
+  /**
+   * A block to be made.
+   *
+   * @param line the drill and line
+   * @param stints how many stints of games
+   * @param startMinute when it begins on the plan's clock
+   */
+  record Request(DrillLine line, int stints, double startMinute) {}
 
   BlockBuilder(PlanContext context) {
     this.context = context;
@@ -69,20 +79,25 @@ final class BlockBuilder {
         reasons.ofYardstick(planned));
   }
 
-  /** A block of so many stints with the next groups of the rotation. */
-  PlannedBlock games(BlockId id, DrillLine line, int stints, Rotation rotation) {
-    PlannedBlock block = empty(id, line);
+  /**
+   * A block of so many stints with the next groups of the rotation; a stint for which too few are
+   * there is left out.
+   */
+  PlannedBlock games(BlockId id, Request request, Rotation rotation) {
+    DrillLine line = request.line();
+    PlannedBlock block = empty(id, request);
     if (!line.isScored()) {
       double minutes = line.drill().minutes().orElseThrow();
       return block.withTime(new BlockTime(minutes + BlockClock.BLOCK_SECONDS / 60, 0));
     }
-    for (int stint = 0; stint < stints; stint++) {
-      block = withStint(block, line, rotation);
+    for (int stint = 0; stint < request.stints(); stint++) {
+      block = withStint(block, line, request.startMinute(), rotation).orElse(block);
     }
     return block;
   }
 
-  private PlannedBlock empty(BlockId id, DrillLine line) {
+  private PlannedBlock empty(BlockId id, Request request) {
+    DrillLine line = request.line();
     Kind kind =
         switch (line.drill().kind()) {
           case FULL_GAME -> Kind.FULL_GAME;
@@ -97,17 +112,68 @@ final class BlockBuilder {
         new BlockTime(0, 0),
         List.of(),
         List.of(),
-        reasons.of(line));
+        reasons.of(line, there(line, request)));
   }
 
-  /** The block with one stint more; the rotation already knows the block's own stints. */
-  PlannedBlock withStint(PlannedBlock block, DrillLine line, Rotation rotation) {
+  /** Those who are there for the first stint at least; everybody where nobody is. */
+  private List<Integer> there(DrillLine line, Request request) {
+    Presence presence = context.presence();
+    if (presence.isThroughout()) {
+      return context.everybody();
+    }
+    double from = request.startMinute() + BlockClock.BLOCK_SECONDS / 60;
+    double until = from + context.usualStint(line).time().seconds().mean() / 60;
+    List<Integer> there = presence.places(presence.during(from, until));
+    return context.eligible(line.drill(), there).isEmpty() ? context.everybody() : there;
+  }
+
+  /**
+   * The block with one stint more; the rotation already knows the block's own stints. Empty where
+   * too few are there for it by then.
+   */
+  Optional<PlannedBlock> withStint(
+      PlannedBlock block, DrillLine line, double startMinute, Rotation rotation) {
+    double from = startMinute + stintsUntilNow(block) + BlockClock.BLOCK_SECONDS / 60;
+    double until = from + context.usualStint(line).time().seconds().mean() / 60;
+    while (true) {
+      long companies = context.presence().during(from, until);
+      List<Integer> there = context.presence().places(companies);
+      int turns =
+          block.games().isEmpty()
+              ? context.shape(line, there).turns()
+              : context.turnsPerStint(block);
+      Rotation.Stint stint = rotation.choose(line, there, turns);
+      if (stint.lanes().isEmpty()) {
+        return Optional.empty();
+      }
+      PlannedBlock longer = timed(with(block, line, stint, there));
+      double end = endOfLast(longer, startMinute);
+      if ((companies & ~context.presence().during(from, end)) == 0) {
+        rotation.take(stint, there);
+        return Optional.of(longer);
+      }
+      until = end;
+    }
+  }
+
+  private static double stintsUntilNow(PlannedBlock block) {
+    return block.games().isEmpty()
+        ? 0
+        : block.time().mean() + (BlockClock.STINT_SECONDS - BlockClock.BLOCK_SECONDS) / 60;
+  }
+
+  private double endOfLast(PlannedBlock block, double startMinute) {
+    List<BlockClock.Span> spans = BlockClock.spans(block, startMinute, context);
+    return spans.get(spans.size() - 1).untilMinute();
+  }
+
+  private PlannedBlock with(
+      PlannedBlock block, DrillLine line, Rotation.Stint stint, List<Integer> there) {
     int done = block.sitting().size();
-    Rotation.Stint stint = rotation.next(line);
     List<PlannedGame> games = new ArrayList<>(block.games());
     List<List<PlayerId>> sitting = new ArrayList<>(block.sitting());
     for (int turn = 0; turn < stint.turns(); turn++) {
-      List<Integer> bench = context.everybody();
+      List<Integer> bench = new ArrayList<>(there);
       for (int lane = 0; lane < stint.lanes().size(); lane++) {
         Duel duel = stint.lanes().get(lane).get(turn);
         CourtLane place = line.place(lane, done / stint.turns(), context.wish().courts());
@@ -116,8 +182,11 @@ final class BlockBuilder {
       }
       sitting.add(bench.stream().map(each -> context.attendees().get(each).id()).toList());
     }
-    End end = BlockClock.endFor(stint.lanes().size(), context.wish());
-    return timed(block.withGames(end, games, sitting));
+    End end =
+        block.games().isEmpty()
+            ? BlockClock.endFor(stint.lanes().size(), context.wish())
+            : block.end();
+    return block.withGames(end, games, sitting);
   }
 
   /** The block without its last stint. */

@@ -19,7 +19,9 @@ final class BlockClock {
   /** To change opponents between two stints. Assumption of this project. */
   static final double STINT_SECONDS = 20;
 
-  /** To swap roles between two games of a stint. Assumption of this project. */
+  /**
+   * To swap roles between two games of a stint, before any was timed. Assumption of this project.
+   */
   static final double ROLE_SECONDS = 10;
 
   /** From this many lanes on a horn ends the games. */
@@ -57,13 +59,14 @@ final class BlockClock {
    *
    * @param lanes the games of each lane, one after the other
    * @param end how the stint ends
+   * @param roleSeconds what a swap of roles takes
    */
-  static StintTime stint(List<List<Timing>> lanes, End end) {
+  static StintTime stint(List<List<Timing>> lanes, End end, double roleSeconds) {
     List<Timing> sums = new ArrayList<>();
     for (List<Timing> games : lanes) {
       sums.add(games.stream().reduce(Timing.NOTHING, Timing::then));
     }
-    double swaps = ROLE_SECONDS * (lanes.get(0).size() - 1);
+    double swaps = roleSeconds * (lanes.get(0).size() - 1);
     LaneTimes times = LaneTimes.of(sums);
     double mean = sums.stream().mapToDouble(Timing::mean).average().orElseThrow();
     if (end == End.BY_CLOCK) {
@@ -98,7 +101,34 @@ final class BlockClock {
       PlannedBlock block, List<PlannedGame> stint, PlanContext context) {
     UsualStint usual = context.usualStint(context.lineOf(block));
     boolean horn = block.end() == End.BY_CLOCK && usual.end() == End.BY_CLOCK;
-    return horn ? usual.time() : stint(context.laneTimings(block, stint), block.end());
+    return horn
+        ? usual.time()
+        : stint(context.laneTimings(block, stint), block.end(), context.lengths().roleSeconds());
+  }
+
+  /**
+   * A stretch of a session on the plan's clock.
+   *
+   * @param fromMinute from the session's start
+   * @param untilMinute after it
+   */
+  record Span(double fromMinute, double untilMinute) {}
+
+  /** When a block begins if every block before it takes its mean time. */
+  static double startMinute(List<PlannedBlock> blocks, int position) {
+    return blocks.subList(0, position).stream().mapToDouble(block -> block.time().mean()).sum();
+  }
+
+  /** When each stint of a block is played, on the plan's clock. */
+  static List<Span> spans(PlannedBlock block, double startMinute, PlanContext context) {
+    List<Span> spans = new ArrayList<>();
+    double from = startMinute + BLOCK_SECONDS / 60;
+    for (List<PlannedGame> stint : context.stints(block)) {
+      double until = from + timeOf(block, stint, context).seconds().mean() / 60;
+      spans.add(new Span(from, until));
+      from = until + STINT_SECONDS / 60;
+    }
+    return spans;
   }
 
   private static SessionTime.Part fixed(PlannedBlock block) {

@@ -1,11 +1,12 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rallywright.engine.plan.SearchModel.Option;
-import rallywright.engine.practice.PracticeMinutes;
+import rallywright.engine.plan.SearchModel.Part;
 
 /**
  * What a plan can do with one drill: all numbers of stints along its lines, each with what it
@@ -81,6 +82,7 @@ record DrillChoices(int drill, List<Integer> options, List<Choice> choices) {
     return new DrillChoices(drill, options, choices);
   }
 
+  /** What it costs and brings; with people who come and go, at most and for as little time. */
   private static Choice choice(
       SearchModel model, SearchRules rules, List<Integer> options, int[] stints) {
     double seconds = 0;
@@ -88,19 +90,21 @@ record DrillChoices(int drill, List<Integer> options, List<Choice> choices) {
     double shared = 0;
     double minutes = 0;
     double price = 0;
-    double rate = 0;
     for (int i = 0; i < stints.length; i++) {
       Option option = model.options().get(options.get(i));
-      rate = model.rate(option.drill());
       if (stints[i] > 0) {
-        seconds += option.blockSeconds(stints[i]);
-        variance += stints[i] * option.stint().seconds().variance();
-        shared += stints[i] * option.stint().pacedSeconds() * option.drillCv();
-        minutes += stints[i] * option.minutesPerStint();
+        Part part = model.atBest(option);
+        seconds +=
+            option.blockSeconds(stints[i]) - stints[i] * (option.part().seconds() - part.seconds());
+        variance += stints[i] * part.variance();
+        shared += stints[i] * part.shared();
+        minutes += stints[i] * part.minutes();
         price += rules.longBlock(stints[i]);
       }
     }
-    double benefit = rate * PracticeMinutes.effective(minutes);
-    return new Choice(stints, seconds, variance, shared, benefit, price);
+    int drill = model.options().get(options.get(0)).drill();
+    double[] all = new double[model.context().presence().companies()];
+    Arrays.fill(all, minutes);
+    return new Choice(stints, seconds, variance, shared, model.benefit(drill, all), price);
   }
 }

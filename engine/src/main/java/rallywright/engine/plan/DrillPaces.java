@@ -22,6 +22,15 @@ public interface DrillPaces {
    */
   RallyPace of(Drill drill, DrillForm.Scored game);
 
+  /**
+   * What a change of roles between two games of the same people costs, beyond the usual wait.
+   *
+   * @return in seconds, 0 or more
+   */
+  default double roleSeconds() {
+    return BlockClock.ROLE_SECONDS;
+  }
+
   private static RallyPace firstIdea(DrillForm.Scored game) {
     return RallyPace.firstIdea(
         logNormal(game.seconds().inPlay()), logNormal(game.seconds().between()));

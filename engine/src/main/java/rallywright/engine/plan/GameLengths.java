@@ -25,6 +25,10 @@ final class GameLengths {
     this.paces = paces;
   }
 
+  double roleSeconds() {
+    return paces.roleSeconds();
+  }
+
   RallyPace pace(Drill drill) {
     return paces.of(drill, drill.scored().orElseThrow());
   }

@@ -12,7 +12,9 @@ import rallywright.engine.plan.DrillChoices.Choice;
  * multiple-choice knapsack).
  *
  * <p>For the maintainer: costs are rounded down to whole steps of {@value #STEP_SECONDS} seconds,
- * so the answer is never below that of the true costs.
+ * so the answer is never below that of the true costs. What must be touched multiplies the work, so
+ * it is asked for only where the best filling without it does not touch it by itself: a filling
+ * that is best under fewer conditions and keeps to all of them is best under all.
  */
 final class Knapsack {
 
@@ -55,15 +57,33 @@ final class Knapsack {
     for (int drill = 0; drill < drills.size(); drill++) {
       items.add(useful(drill, plane, room));
     }
-    double[][] best = new double[needed + 1][room + 1];
-    for (double[] row : best) {
-      Arrays.fill(row, Double.NEGATIVE_INFINITY);
+    int asked = 0;
+    Filled filled = best(items, room, asked);
+    int missing = needed & ~touched(filled);
+    while (!filled.choices().isEmpty() && (asked | missing) != asked) {
+      asked |= missing;
+      filled = best(items, room, asked);
+      missing = needed & ~touched(filled);
     }
-    Arrays.fill(best[0], 0);
+    return filled;
+  }
+
+  private int touched(Filled filled) {
+    int touched = 0;
+    for (int drill = 0; drill < filled.choices().size(); drill++) {
+      touched |= filled.choices().get(drill).isNothing() ? 0 : touches[drill];
+    }
+    return touched;
+  }
+
+  /** The best filling that touches what is asked for. */
+  private Filled best(List<List<Item>> items, int room, int asked) {
+    double[][] best = new double[asked + 1][0];
+    best[0] = new double[room + 1];
     short[][][] chosen = new short[drills.size()][][];
     for (int drill = 0; drill < drills.size(); drill++) {
-      chosen[drill] = new short[needed + 1][room + 1];
-      best = with(best, items.get(drill), touches[drill], chosen[drill]);
+      chosen[drill] = new short[asked + 1][0];
+      best = with(best, items.get(drill), touches[drill] & asked, chosen[drill]);
     }
     return filled(best, items, chosen);
   }
@@ -94,28 +114,35 @@ final class Knapsack {
     return useful;
   }
 
+  /** One drill more; a row that nothing reaches is not there. */
   private static double[][] with(double[][] best, List<Item> items, int touches, short[][] chosen) {
-    double[][] next = new double[best.length][best[0].length];
-    for (int mask = 0; mask < best.length; mask++) {
-      Arrays.fill(next[mask], Double.NEGATIVE_INFINITY);
-      Arrays.fill(chosen[mask], (short) -1);
-    }
+    double[][] next = new double[best.length][0];
     for (short place = 0; place < items.size(); place++) {
       Item item = items.get(place);
       for (int mask = 0; mask < best.length; mask++) {
-        int with = item.choice().isNothing() ? mask : mask | touches;
-        short code = (short) (place * best.length + mask);
-        improve(best[mask], item, next[with], chosen[with], code);
+        if (best[mask].length > 0) {
+          int with = item.choice().isNothing() ? mask : mask | touches;
+          if (next[with].length == 0) {
+            next[with] = new double[best[mask].length];
+            chosen[with] = new short[best[mask].length];
+            Arrays.fill(next[with], Double.NEGATIVE_INFINITY);
+            Arrays.fill(chosen[with], (short) -1);
+          }
+          short code = (short) (place * best.length + mask);
+          improve(best[mask], item, next[with], chosen[with], code);
+        }
       }
     }
     return next;
   }
 
   private static void improve(double[] from, Item item, double[] to, short[] chosen, short code) {
-    for (int room = item.steps(); room < to.length; room++) {
-      double value = from[room - item.steps()] + item.value();
-      if (value > to[room]) {
-        to[room] = value;
+    int steps = item.steps();
+    double value = item.value();
+    for (int room = steps; room < to.length; room++) {
+      double next = from[room - steps] + value;
+      if (next > to[room]) {
+        to[room] = next;
         chosen[room] = code;
       }
     }
@@ -123,13 +150,13 @@ final class Knapsack {
 
   private Filled filled(double[][] best, List<List<Item>> items, short[][][] chosen) {
     int room = best[0].length - 1;
-    int mask = needed;
-    if (best[mask][room] == Double.NEGATIVE_INFINITY) {
+    int mask = best.length - 1;
+    if (worth(best, mask) == Double.NEGATIVE_INFINITY) {
       for (int less = 0; less < best.length; less++) {
-        mask = best[less][room] > best[mask][room] ? less : mask;
+        mask = worth(best, less) > worth(best, mask) ? less : mask;
       }
     }
-    double worth = best[mask][room];
+    double worth = worth(best, mask);
     if (worth == Double.NEGATIVE_INFINITY) {
       return new Filled(0, List.of());
     }
@@ -142,5 +169,9 @@ final class Knapsack {
       choices.add(0, item.choice());
     }
     return new Filled(worth, choices);
+  }
+
+  private static double worth(double[][] best, int mask) {
+    return best[mask].length == 0 ? Double.NEGATIVE_INFINITY : best[mask][best[mask].length - 1];
   }
 }

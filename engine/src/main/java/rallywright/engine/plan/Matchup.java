@@ -38,7 +38,11 @@ record Matchup(double first, double swapped) {
   }
 
   private static double strength(DrillForm.Scored game, Side side, List<PlayerStanding> players) {
-    return players.stream().mapToDouble(each -> strength(game, side, each)).average().orElseThrow();
+    double sum = 0;
+    for (PlayerStanding each : players) {
+      sum += strength(game, side, each);
+    }
+    return sum / players.size();
   }
 
   private static double stepped(double logits) {

@@ -27,6 +27,7 @@ final class Meetings {
   private final int[] sits;
   private final int[] lastSat;
   private final int[] begunFirst;
+  private final double[] missed;
   private int stints;
 
   Meetings(PlanContext context) {
@@ -38,10 +39,17 @@ final class Meetings {
     lastSat = new int[players];
     Arrays.fill(lastSat, -2);
     begunFirst = new int[players];
+    missed = new double[players];
   }
 
-  /** Takes a stint into account: who meets in its first turns, and who has no part in it. */
-  void remember(List<List<Duel>> lanes, List<Integer> sitting) {
+  /**
+   * Takes a stint into account: who meets in its first turns, who has no part in it, and who is not
+   * there and so neither plays nor sits: to them it counts as much sitting as to the others on
+   * average.
+   */
+  void remember(List<List<Duel>> lanes, List<Integer> sitting, List<Integer> away) {
+    double there = (double) met.length - away.size();
+    away.forEach(place -> missed[place] += there > 0 ? sitting.size() / there : 0);
     for (List<Duel> lane : lanes) {
       for (Duel duel : lane.stream().map(Meetings::sorted).distinct().toList()) {
         duel.a().forEach(one -> duel.b().forEach(other -> count(met, one, other)));
@@ -77,7 +85,7 @@ final class Meetings {
   }
 
   RoleAccess access(DrillLine line, int place) {
-    return context.access(context.attendees().get(place), line.drill());
+    return context.access(place, line.drill());
   }
 
   /** The price of a round on the bench. */
@@ -86,7 +94,9 @@ final class Meetings {
       return 0;
     }
     boolean satLast = lastSat[place] == stints - 1;
-    return SIT_OUT + UNEVEN_SIT_OUT * (2 * sits[place] + 1) + (satLast ? TWICE_RUNNING : 0);
+    return SIT_OUT
+        + UNEVEN_SIT_OUT * (2 * (sits[place] + missed[place]) + 1)
+        + (satLast ? TWICE_RUNNING : 0);
   }
 
   /** The price of a game of one against one. */
@@ -128,9 +138,7 @@ final class Meetings {
   }
 
   private double strength(DrillLine line, int place) {
-    return line.isScored()
-        ? Matchup.strength(line.game(), context.attendees().get(place).standing())
-        : 0;
+    return line.isScored() ? context.strength(place, line) : 0;
   }
 
   /** Whether one may take the first side against the other on the second. */

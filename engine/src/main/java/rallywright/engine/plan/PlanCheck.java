@@ -15,13 +15,15 @@ import rallywright.engine.drill.SkillGroup;
  * @param bound what no plan for the same wish can pass, if one more block to explain costs it what
  *     it costs this plan: the benefit and by how much another plan could be better, prices counted
  * @param brokenRules what the plan does not keep to, one sentence each
+ * @param notes what the coach wants to know beside that: who comes late, courts that stay empty
  */
 public record PlanCheck(
     Clock clock,
     Map<SkillGroup, Double> minutesByGroup,
     double benefit,
     double bound,
-    List<BrokenRule> brokenRules) {
+    List<BrokenRule> brokenRules,
+    List<PlanNote> notes) {
 
   /**
    * The time of a session.
@@ -74,6 +76,7 @@ public record PlanCheck(
     copy.putAll(minutesByGroup);
     minutesByGroup = Collections.unmodifiableMap(copy);
     brokenRules = List.copyOf(brokenRules);
+    notes = List.copyOf(notes);
   }
 
   /**

@@ -2,10 +2,12 @@ package rallywright.engine.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
@@ -25,7 +27,11 @@ final class PlanContext {
   private final Map<DrillKey, Drill> drills = new LinkedHashMap<>();
   private final List<Needs> needs = new ArrayList<>();
   private final GameLengths lengths;
-  private final Map<DrillLine, UsualStint> usual = new HashMap<>();
+  private final Map<Named, UsualStint> usual = new HashMap<>();
+  private final Map<Asked, UsualStint> alike = new HashMap<>();
+  private final Map<DrillKey, List<RoleAccess>> access = new HashMap<>();
+  private final Map<DrillKey, double[]> strengths = new HashMap<>();
+  private final Presence presence;
 
   PlanContext(PlanProblem problem) {
     this.problem = problem;
@@ -35,6 +41,11 @@ final class PlanContext {
     }
     problem.drills().forEach(drill -> drills.put(drill.key(), drill));
     lengths = new GameLengths(problem.knowledge().paces());
+    presence = new Presence(problem.attendees(), problem.wish());
+  }
+
+  Presence presence() {
+    return presence;
   }
 
   PlanProblem problem() {
@@ -92,15 +103,37 @@ final class PlanContext {
     return RoleAccess.of(attendee.limits(), drill);
   }
 
+  /** Which roles of a drill the player at a place may take. */
+  RoleAccess access(int place, Drill drill) {
+    List<RoleAccess> known = access.get(drill.key());
+    if (known == null) {
+      known = attendees().stream().map(each -> access(each, drill)).toList();
+      access.put(drill.key(), known);
+    }
+    return known.get(place);
+  }
+
+  /** How strong the player at a place is in a game, in logits. */
+  double strength(int place, DrillLine line) {
+    double[] known = strengths.get(line.drill().key());
+    if (known == null) {
+      known =
+          attendees().stream()
+              .mapToDouble(each -> Matchup.strength(line.game(), each.standing()))
+              .toArray();
+      strengths.put(line.drill().key(), known);
+    }
+    return known[place];
+  }
+
   /** The places of those who may play a drill in one role at least. */
   List<Integer> eligible(Drill drill) {
-    List<Integer> eligible = new ArrayList<>();
-    for (int place = 0; place < attendees().size(); place++) {
-      if (access(attendees().get(place), drill) != RoleAccess.NEITHER) {
-        eligible.add(place);
-      }
-    }
-    return eligible;
+    return eligible(drill, everybody());
+  }
+
+  /** Those of some places who may play a drill in one role at least. */
+  List<Integer> eligible(Drill drill, List<Integer> there) {
+    return there.stream().filter(place -> access(place, drill) != RoleAccess.NEITHER).toList();
   }
 
   /** The places of all who are there, in a new list. */
@@ -113,7 +146,12 @@ final class PlanContext {
   }
 
   Shape shape(DrillLine line) {
-    return Shape.of(line, eligible(line.drill()).size(), wish());
+    return shape(line, everybody());
+  }
+
+  /** How those who are there divide over the places. */
+  Shape shape(DrillLine line, List<Integer> there) {
+    return Shape.of(line, eligible(line.drill(), there).size(), wish());
   }
 
   /** The drill and line of a block of games. */
@@ -125,18 +163,42 @@ final class PlanContext {
     return new DrillLine(drill, Line.of(block.games().get(0).place().lane()));
   }
 
+  private record Named(DrillKey drill, Line line) {}
+
+  /** What tells usual stints apart: two lines of a drill with as many lanes are alike. */
+  private record Asked(DrillKey drill, Shape shape) {}
+
   /** What a stint along a line is usually like, whoever meets whom. */
   UsualStint usualStint(DrillLine line) {
-    UsualStint known = usual.get(line);
+    Named named = new Named(line.drill().key(), line.line());
+    UsualStint known = usual.get(named);
     if (known == null) {
-      known = UsualStint.of(line, this);
-      usual.put(line, known);
+      Asked asked = new Asked(line.drill().key(), shape(line));
+      known = alike.get(asked);
+      if (known == null) {
+        known = UsualStint.of(line, this);
+        alike.put(asked, known);
+      }
+      usual.put(named, known);
     }
     return known;
   }
 
+  /** As many turns as a group plays before it changes opponents; those of the first round. */
   int turnsPerStint(PlannedBlock block) {
-    return shape(lineOf(block)).turns();
+    return shape(lineOf(block), presence.isThroughout() ? everybody() : there(block, 1)).turns();
+  }
+
+  /** Who plays or sits out in a turn, by place. */
+  List<Integer> there(PlannedBlock block, int turn) {
+    Set<PlayerId> there = new HashSet<>(block.sitting().get(turn - 1));
+    for (PlannedGame game : block.games()) {
+      if (game.turn() == turn) {
+        there.addAll(game.a().players());
+        there.addAll(game.b().players());
+      }
+    }
+    return there.stream().map(this::placeOf).sorted().toList();
   }
 
   /** The games of a block by stint: as many turns as a group plays before it changes opponents. */

@@ -3,10 +3,11 @@ package rallywright.engine.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
+import rallywright.engine.plan.BlockBuilder.Request;
 import rallywright.engine.plan.PlannedBlock.Kind;
 
 /**
@@ -43,7 +44,7 @@ public final class PlanEditor {
    * @throws IllegalArgumentException if the wish cannot be met
    */
   public static PlanEditor of(PlanProblem problem) {
-    List<String> sentences = WishCheck.problems(problem);
+    List<String> sentences = WishCheck.problemsOfKept(problem);
     if (!sentences.isEmpty()) {
       throw new IllegalArgumentException(String.join(" ", sentences));
     }
@@ -101,7 +102,12 @@ public final class PlanEditor {
     DrillLine chosen = find(context.drill(drill), line).orElseThrow();
     BlockId id = freshName(plan, chosen);
     List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
-    blocks.add(position, builder.games(id, chosen, 1, rotation(plan, position)));
+    double start = BlockClock.startMinute(plan.blocks(), position);
+    PlannedBlock block = builder.games(id, new Request(chosen, 1, start), rotation(plan, position));
+    if (isEmpty(block)) {
+      return tooFew();
+    }
+    blocks.add(position, block);
     return changed(plan, blocks);
   }
 
@@ -158,9 +164,12 @@ public final class PlanEditor {
     return withGames(
         plan,
         block,
-        old ->
-            builder.withStint(
-                old, context.lineOf(old), rotation(plan, plan.blocks().indexOf(old) + 1)));
+        old -> {
+          int place = plan.blocks().indexOf(old);
+          double start = BlockClock.startMinute(plan.blocks(), place);
+          DrillLine line = context.lineOf(old);
+          return builder.withStint(old, line, start, rotation(plan, place + 1));
+        });
   }
 
   /**
@@ -178,7 +187,7 @@ public final class PlanEditor {
       return new PlanEdit.Refused(
           "The block has only one round of games left. Maybe take the whole block out.");
     }
-    return withGames(plan, block, builder::withoutLastStint);
+    return withGames(plan, block, old -> Optional.of(builder.withoutLastStint(old)));
   }
 
   /**
@@ -204,8 +213,11 @@ public final class PlanEditor {
           int position = others.indexOf(old);
           others.remove(old);
           int stints = Math.max(1, context.stints(old).size());
+          double start = BlockClock.startMinute(others, position);
+          Request request = new Request(chosen, stints, start);
           Rotation rotation = rotation(plan.withBlocks(others), position);
-          return builder.games(freshName(plan, chosen), chosen, stints, rotation);
+          PlannedBlock next = builder.games(freshName(plan, chosen), request, rotation);
+          return isEmpty(next) ? Optional.empty() : Optional.of(next);
         });
   }
 
@@ -225,10 +237,13 @@ public final class PlanEditor {
       }
     }
     return withGames(
-        plan, swap.block(), old -> builder.timed(new Seating(context, old).swapped(swap)));
+        plan,
+        swap.block(),
+        old -> Optional.of(builder.timed(new Seating(context, old).swapped(swap))));
   }
 
-  private PlanEdit withGames(SessionPlan plan, BlockId block, UnaryOperator<PlannedBlock> change) {
+  private PlanEdit withGames(
+      SessionPlan plan, BlockId block, Function<PlannedBlock, Optional<PlannedBlock>> change) {
     Optional<PlannedBlock> found = plan.block(block);
     if (found.isEmpty()) {
       return unknown(block);
@@ -237,9 +252,12 @@ public final class PlanEditor {
       return new PlanEdit.Refused(
           "This block has no games: it is a warm-up or a break. Maybe a drill was meant.");
     }
-    PlannedBlock next = change.apply(found.get());
+    Optional<PlannedBlock> next = change.apply(found.get());
+    if (next.isEmpty()) {
+      return tooFew();
+    }
     List<PlannedBlock> blocks = new ArrayList<>(plan.blocks());
-    blocks.replaceAll(each -> each.id().equals(block) ? next : each);
+    blocks.replaceAll(each -> each.id().equals(block) ? next.get() : each);
     return changed(plan, blocks);
   }
 
@@ -295,6 +313,17 @@ public final class PlanEditor {
   private PlanEdit changed(SessionPlan plan, List<PlannedBlock> blocks) {
     SessionPlan next = plan.withBlocks(blocks);
     return new PlanEdit.Changed(next, reading.check(next));
+  }
+
+  /** Whether nobody could be placed in a block of games. */
+  static boolean isEmpty(PlannedBlock block) {
+    return block.games().isEmpty() && block.kind() != Kind.TOGETHER;
+  }
+
+  private static PlanEdit tooFew() {
+    return new PlanEdit.Refused(
+        "Too few are there for it by then: some come later or have left. Maybe put it where"
+            + " everybody is there, or choose a drill for fewer.");
   }
 
   private static PlanEdit unknown(BlockId block) {

@@ -38,6 +38,8 @@ public enum PlanRule {
   YARDSTICKS("yardsticks", "A test stands in the plan when it is due."),
   /** Everybody plays or sits once a turn. */
   EVERYONE_ONCE("everyone once", "In every turn each of us plays once or sits out."),
+  /** Nobody is placed who is not there. */
+  PRESENCE("presence", "Nobody is placed before they are there and warm, or after they have left."),
   /** Sit-outs are even. */
   SIT_OUTS("sit-outs", "Everybody sits out as often as the others.");
 

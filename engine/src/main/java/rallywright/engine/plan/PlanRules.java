@@ -153,7 +153,8 @@ final class PlanRules {
     for (PlannedBlock block : worked()) {
       touched.addAll(SearchModel.groups(context.drill(block.drill())));
     }
-    if (context.wish().coverage() == Coverage.NEEDS) {
+    boolean alone = context.attendees().size() == 1;
+    if (context.wish().coverage() == Coverage.NEEDS || alone) {
       return Optional.empty();
     }
     for (SkillGroup group : SkillGroup.values()) {

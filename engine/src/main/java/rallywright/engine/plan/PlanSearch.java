@@ -1,6 +1,7 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -28,6 +29,7 @@ final class PlanSearch {
   private final List<DrillChoices> drills;
   private final Relaxation.Answer relaxed;
   private final SplittableRandom random;
+  private final Walk walk;
 
   PlanSearch(SearchModel model, SearchRules rules, long seed) {
     this.model = model;
@@ -35,10 +37,11 @@ final class PlanSearch {
     this.drills = DrillChoices.of(model, rules);
     this.relaxed = new Relaxation(model, rules, drills).best();
     this.random = new SplittableRandom(seed);
+    this.walk = Walk.through(model, new int[model.options().size()]);
   }
 
   private double score(int[] stints) {
-    return rules.score(Walk.through(model, stints));
+    return rules.score(walk.again(stints));
   }
 
   /** The best choice found; all zero where nothing fits. */
@@ -52,7 +55,7 @@ final class PlanSearch {
       int[] start = round < ROUNDS / 2 ? starts.get(round % starts.size()) : best;
       int[] found = polished(annealed(start, round));
       best = better(best, round < ROUNDS / 2 ? found : twoAtOnce(found));
-      double benefit = Walk.through(model, best).benefit();
+      double benefit = walk.again(best).benefit();
       double bound = benefit + relaxed.bound() - score(best);
       SearchWatch.Progress progress =
           new SearchWatch.Progress((round + 1.0) / ROUNDS, benefit, bound, chosen(best));
@@ -78,10 +81,30 @@ final class PlanSearch {
     return score(other) > score(one) + 1e-12 ? other : one;
   }
 
+  /** The best of all that were tried, with its score, so that no score is counted twice. */
+  private final class Best {
+
+    private int[] stints;
+    private double score;
+
+    Best(int[] start) {
+      stints = start;
+      score = score(start);
+    }
+
+    void tried(int[] other) {
+      double next = score(other);
+      if (next > score + 1e-12) {
+        stints = other.clone();
+        score = next;
+      }
+    }
+  }
+
   /** The relaxed choice with rounds taken out until it keeps to the rules. */
   private int[] fitting(int[] relaxedStints) {
     int[] stints = relaxedStints.clone();
-    while (rules.fitsTheBookedTime(Walk.through(model, stints)) > 0) {
+    while (rules.fitsTheBookedTime(walk.again(stints)) > 0) {
       int least = -1;
       double most = Double.NEGATIVE_INFINITY;
       for (int i = 0; i < stints.length; i++) {
@@ -103,53 +126,56 @@ final class PlanSearch {
 
   private int[] annealed(int[] start, int round) {
     int[] now = start.clone();
-    int[] best = start;
-    double nowScore = rules.lenientScore(Walk.through(model, now));
-    double bestScore = score(now);
+    int[] next = new int[now.length];
+    double nowScore = rules.lenientScore(walk.again(now));
+    Best best = new Best(start);
     double hot = HOT / (1 + round % 3);
     int steps = STEPS_FOR_AN_OPTION * now.length;
+    double cooling = Math.pow(COLD / hot, 1.0 / steps);
+    double heat = hot;
     for (int step = 0; step < steps; step++) {
-      double heat = hot * Math.pow(COLD / hot, (double) step / steps);
-      int[] next = now.clone();
+      System.arraycopy(now, 0, next, 0, now.length);
       move(next);
-      Walk walk = Walk.through(model, next);
-      double nextScore = rules.lenientScore(walk);
+      heat *= cooling;
+      if (Arrays.equals(next, now)) {
+        continue;
+      }
+      double nextScore = rules.lenientScore(walk.again(next));
       if (nextScore >= nowScore || random.nextDouble() < Math.exp((nextScore - nowScore) / heat)) {
+        int[] before = now;
         now = next;
+        next = before;
         nowScore = nextScore;
-        double score = nextScore > bestScore ? rules.score(walk) : Double.NEGATIVE_INFINITY;
-        if (score > bestScore + 1e-12) {
-          best = now.clone();
-          bestScore = score;
+        if (nextScore > best.score) {
+          best.tried(now);
         }
       }
     }
-    return best;
+    return best.stints;
   }
 
   /**
    * The best neighbour again and again: every other choice of one drill, every shift of a stint.
    */
   private int[] polished(int[] start) {
-    int[] best = start.clone();
+    Best best = new Best(start.clone());
     boolean improved = true;
     while (improved) {
-      int[] before = best;
+      int[] before = best.stints;
+      int[] next = before.clone();
       for (DrillChoices drill : drills) {
-        for (DrillChoices.Choice choice : drill.choices()) {
-          best = better(best, drill.with(before, choice));
-        }
+        tryAll(drill, next, best);
       }
       for (int from = 0; from < before.length; from++) {
         for (int to = 0; before[from] > 0 && to < before.length; to++) {
-          int[] next = before.clone();
+          System.arraycopy(before, 0, next, 0, before.length);
           shift(next, from, to);
-          best = better(best, next);
+          best.tried(next);
         }
       }
-      improved = best != before;
+      improved = best.stints != before;
     }
-    return best;
+    return best.stints;
   }
 
   /**
@@ -157,29 +183,39 @@ final class PlanSearch {
    * choice and, in the time that this leaves, a second drill takes its best one.
    */
   private int[] twoAtOnce(int[] start) {
-    int[] best = start;
+    Best best = new Best(start);
     boolean improved = true;
     while (improved) {
-      int[] before = best;
+      int[] before = best.stints;
       for (DrillChoices one : drills) {
         for (DrillChoices.Choice choice : one.isIn(before) ? one.choices() : NONE) {
           int[] first = one.with(before, choice);
           for (DrillChoices other : drills) {
-            best = other.drill() == one.drill() ? best : bestOf(other, first, best);
+            if (other.drill() != one.drill()) {
+              tryAll(other, first, best);
+            }
           }
         }
       }
-      improved = best != before;
+      improved = best.stints != before;
     }
-    return best;
+    return best.stints;
   }
 
-  private int[] bestOf(DrillChoices drill, int[] stints, int[] best) {
-    int[] found = best;
-    for (DrillChoices.Choice choice : drill.choices()) {
-      found = better(found, drill.with(stints, choice));
+  private static void put(int[] stints, DrillChoices drill, int[] choice) {
+    for (int i = 0; i < choice.length; i++) {
+      stints[drill.options().get(i)] = choice[i];
     }
-    return found;
+  }
+
+  /** Tries every choice of a drill, all else alike; afterwards all stands as it stood. */
+  private void tryAll(DrillChoices drill, int[] stints, Best best) {
+    int[] before = drill.options().stream().mapToInt(option -> stints[option]).toArray();
+    for (DrillChoices.Choice choice : drill.choices()) {
+      put(stints, drill, choice.stints());
+      best.tried(stints);
+    }
+    put(stints, drill, before);
   }
 
   /** Adds the stint that brings most per second as long as one brings anything. */
@@ -245,10 +281,7 @@ final class PlanSearch {
   }
 
   private void take(int[] stints, DrillChoices drill) {
-    int[] choice = drill.choices().get(random.nextInt(drill.choices().size())).stints();
-    for (int i = 0; i < choice.length; i++) {
-      stints[drill.options().get(i)] = choice[i];
-    }
+    put(stints, drill, drill.choices().get(random.nextInt(drill.choices().size())).stints());
   }
 
   private void replace(int[] stints, int gone, int come) {

@@ -1,6 +1,8 @@
 package rallywright.engine.plan;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.DrillKey;
 
@@ -77,6 +79,24 @@ public record PlannedBlock(
    */
   PlannedBlock withTime(BlockTime other) {
     return new PlannedBlock(id, kind, drill, end, other, games, sitting, reason);
+  }
+
+  /**
+   * Who neither plays nor sits out in a turn: who is not there by then.
+   *
+   * @param present who takes part in the session
+   * @param turn the turn, from 1
+   * @return those players, in the order of the session
+   */
+  public List<PlayerId> away(List<PlayerId> present, int turn) {
+    Set<PlayerId> there = new HashSet<>(turn <= sitting.size() ? sitting.get(turn - 1) : present);
+    for (PlannedGame game : games) {
+      if (game.turn() == turn) {
+        there.addAll(game.a().players());
+        there.addAll(game.b().players());
+      }
+    }
+    return present.stream().filter(player -> !there.contains(player)).toList();
   }
 
   /** How many turns its games take. */

@@ -35,9 +35,9 @@ final class Reasons {
 
   private record Call(int place, Need need, double weight) {}
 
-  String of(DrillLine line) {
+  String of(DrillLine line, List<Integer> there) {
     List<Call> calls = new ArrayList<>();
-    for (int place : context.eligible(line.drill())) {
+    for (int place : context.eligible(line.drill(), there)) {
       calls.add(strongest(place, load(line.drill())));
     }
     calls.sort(Comparator.comparingDouble(Call::weight).reversed());

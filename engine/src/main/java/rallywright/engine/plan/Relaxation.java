@@ -56,6 +56,10 @@ final class Relaxation {
   @SuppressWarnings("ArrayRecordComponent") // read in an inner loop, never compared
   private record Spread(double day, double games, double[] shared) {
 
+    boolean isLike(Spread other) {
+      return day == other.day && games == other.games && Arrays.equals(shared, other.shared);
+    }
+
     double length() {
       double sum = day * day + games * games;
       return Math.sqrt(sum + Arrays.stream(shared).map(each -> each * each).sum());
@@ -110,7 +114,11 @@ final class Relaxation {
       Answer high = chord(booked, fixed, spread, new double[] {split, most});
       Answer larger = low.bound() >= high.bound() ? low : high;
       best = larger.bound() <= best.bound() ? larger : best;
-      spread = spread(larger.stints(), fixed);
+      Spread next = spread(larger.stints(), fixed);
+      if (next.isLike(spread)) {
+        return best;
+      }
+      spread = next;
     }
     return best;
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Progression;
+import rallywright.engine.plan.BlockBuilder.Request;
 import rallywright.engine.plan.PlannedBlock.Kind;
 import rallywright.engine.plan.SearchModel.Option;
 
@@ -16,6 +17,7 @@ final class RepairMoves {
   private static final Set<PlanRule> ABOUT_PEOPLE =
       EnumSet.of(
           PlanRule.EVERYONE_ONCE,
+          PlanRule.PRESENCE,
           PlanRule.LANES_OF_A_COURT,
           PlanRule.BOTH_ROLES,
           PlanRule.LIMITS,
@@ -36,6 +38,7 @@ final class RepairMoves {
           PlanRule.FORBIDDEN,
           PlanRule.EQUIPMENT,
           PlanRule.LIMITS,
+          PlanRule.PRESENCE,
           PlanRule.SIT_OUTS);
 
   private final PlanContext context;
@@ -78,6 +81,9 @@ final class RepairMoves {
     if (broken.stream().anyMatch(ABOUT_PEOPLE::contains)) {
       moves.addAll(anew(plan));
     }
+    if (broken.contains(PlanRule.PRESENCE)) {
+      moves.addAll(withThoseWhoAreThere(plan));
+    }
     if (broken.contains(PlanRule.PINNED) || broken.contains(PlanRule.DIRECTIONS)) {
       moves.addAll(more(plan));
     }
@@ -111,9 +117,11 @@ final class RepairMoves {
       PlannedBlock block = plan.blocks().get(place);
       if (!block.games().isEmpty()) {
         Rotation rotation = rotation(plan, place + 1);
-        PlannedBlock longer = builder.withStint(block, context.lineOf(block), rotation);
-        moves.add(
-            new Move(put(plan, place, longer), "One round more of %s.".formatted(name(block))));
+        int at = place;
+        builder
+            .withStint(block, context.lineOf(block), start(plan, place), rotation)
+            .map(longer -> put(plan, at, longer))
+            .ifPresent(next -> moves.add(new Move(next, "One round more of " + name(block) + ".")));
       }
     }
     return moves;
@@ -123,15 +131,40 @@ final class RepairMoves {
     List<Move> moves = new ArrayList<>();
     for (int place = 0; place < plan.blocks().size(); place++) {
       PlannedBlock block = plan.blocks().get(place);
-      if (!block.games().isEmpty()) {
-        int stints = Math.max(1, context.stints(block).size());
-        Rotation rotation = rotation(without(plan, place), place);
-        PlannedBlock fresh = builder.games(block.id(), context.lineOf(block), stints, rotation);
-        moves.add(
-            new Move(put(plan, place, fresh), "Who plays whom anew: %s.".formatted(name(block))));
-      }
+      int at = place;
+      fresh(plan, place)
+          .map(next -> put(plan, at, next))
+          .map(next -> new Move(next, "Who plays whom anew: " + name(block) + "."))
+          .ifPresent(moves::add);
     }
     return moves;
+  }
+
+  /** A block of games with who plays whom anew; empty where there are none or too few are there. */
+  private Optional<PlannedBlock> fresh(SessionPlan plan, int place) {
+    PlannedBlock block = plan.blocks().get(place);
+    if (block.games().isEmpty()) {
+      return Optional.empty();
+    }
+    int stints = Math.max(1, context.stints(block).size());
+    Rotation rotation = rotation(without(plan, place), place);
+    Request request = new Request(context.lineOf(block), stints, start(plan, place));
+    return Optional.of(builder.games(block.id(), request, rotation))
+        .filter(next -> !PlanEditor.isEmpty(next));
+  }
+
+  /** All blocks at once in which somebody is placed who is not there. */
+  private List<Move> withThoseWhoAreThere(SessionPlan plan) {
+    Set<BlockId> wrong = new PeopleRules(plan, context).blocksWithSomebodyAbsent();
+    SessionPlan next = plan;
+    for (int place = 0; place < plan.blocks().size(); place++) {
+      int at = place;
+      SessionPlan now = next;
+      if (wrong.contains(plan.blocks().get(place).id())) {
+        next = fresh(now, place).map(block -> put(now, at, block)).orElse(now);
+      }
+    }
+    return List.of(new Move(next, "Who plays whom anew, with those who are there by then."));
   }
 
   private Move warmUpsFirst(SessionPlan plan) {
@@ -202,8 +235,11 @@ final class RepairMoves {
     for (Option option : model.options()) {
       int place = position(plan, option.line().drill());
       BlockId id = PlanEditor.freshName(plan, SessionPlanner.BlockNames.stem(option.line()));
-      PlannedBlock block = builder.games(id, option.line(), 1, rotation(plan, place));
-      moves.add(new Move(insert(plan, place, block), "Added: " + option.line().words() + "."));
+      Request request = new Request(option.line(), 1, start(plan, place));
+      PlannedBlock block = builder.games(id, request, rotation(plan, place));
+      if (!PlanEditor.isEmpty(block)) {
+        moves.add(new Move(insert(plan, place, block), "Added: " + option.line().words() + "."));
+      }
     }
     return moves;
   }
@@ -219,6 +255,10 @@ final class RepairMoves {
               "Added the test: " + test.yardstick().name() + "."));
     }
     return moves;
+  }
+
+  private static double start(SessionPlan plan, int position) {
+    return BlockClock.startMinute(plan.blocks(), position);
   }
 
   private Rotation rotation(SessionPlan plan, int position) {

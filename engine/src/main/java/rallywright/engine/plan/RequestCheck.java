@@ -96,9 +96,18 @@ final class RequestCheck {
               "The test \"%s\" is asked for, but not in the catalogue. Maybe it was spelled"
                       .formatted(key)
                   + " differently.");
+        } else if (problem.attendees().size() == 1 && !canBeStruckAlone(key)) {
+          sentences.add(
+              "The test \"%s\" needs somebody who feeds, but 1 player is there. Maybe let the coach"
+                      .formatted(key)
+                  + " play or feed as one more.");
         }
       }
     }
+  }
+
+  private boolean canBeStruckAlone(DrillKey key) {
+    return Alone.tests(problem).stream().anyMatch(each -> each.key().equals(key));
   }
 
   private void aboutWeights() {

@@ -50,13 +50,16 @@ final class Rotation {
 
   /** Takes a block that is planned already into account. */
   void replay(PlannedBlock block) {
+    int firstTurn = 1;
+    int turns = block.games().isEmpty() ? 0 : context.turnsPerStint(block);
     for (List<PlannedGame> stint : context.stints(block)) {
       Map<CourtLane, List<Duel>> lanes = new LinkedHashMap<>();
       for (PlannedGame game : stint) {
         Duel duel = new Duel(places(game.a().players()), places(game.b().players()));
         lanes.computeIfAbsent(game.place(), key -> new ArrayList<>()).add(duel);
       }
-      remember(List.copyOf(lanes.values()));
+      remember(List.copyOf(lanes.values()), context.there(block, firstTurn));
+      firstTurn += turns;
     }
   }
 
@@ -64,38 +67,48 @@ final class Rotation {
     return players.stream().map(context::placeOf).toList();
   }
 
-  private void remember(List<List<Duel>> lanes) {
-    List<Integer> sitting = context.everybody();
+  private void remember(List<List<Duel>> lanes, List<Integer> there) {
+    List<Integer> away = context.everybody();
+    away.removeAll(there);
+    List<Integer> sitting = new ArrayList<>(there);
     lanes.forEach(lane -> lane.forEach(duel -> sitting.removeAll(duel.players())));
-    meetings.remember(lanes, sitting);
+    meetings.remember(lanes, sitting, away);
   }
 
-  /** The next stint of a drill. */
+  /** The next stint of a drill for everybody. */
   Stint next(DrillLine line) {
-    Stint stint = choose(line);
-    remember(stint.lanes());
+    List<Integer> everybody = context.everybody();
+    return take(choose(line, everybody, context.shape(line).turns()), everybody);
+  }
+
+  /** Takes a stint that was chosen into account. */
+  Stint take(Stint stint, List<Integer> there) {
+    remember(stint.lanes(), there);
     return stint;
   }
 
   /** How many games of a drill those present can play at once. */
   int groupsPossible(DrillLine line) {
-    return choose(line).lanes().size();
+    return choose(line, context.everybody(), context.shape(line).turns()).lanes().size();
   }
 
-  private Stint choose(DrillLine line) {
-    Shape shape = context.shape(line);
+  /**
+   * The best next stint of a drill for those who are there; without lanes where they are too few.
+   */
+  Stint choose(DrillLine line, List<Integer> there, int turns) {
+    Shape shape = context.shape(line, there).withTurns(turns);
     List<List<Duel>> lanes = new ArrayList<>();
-    for (List<Integer> group : groups(line, shape)) {
-      lanes.add(turns(line, group, shape.turns()));
+    for (List<Integer> group : groups(line, there, shape)) {
+      lanes.add(turns(line, group, turns));
     }
     lanes.sort(
         Comparator.comparingInt(
             lane -> lane.get(0).players().stream().sorted().findFirst().orElseThrow()));
-    return new Stint(lanes, shape.turns());
+    return new Stint(lanes, turns);
   }
 
-  private List<List<Integer>> groups(DrillLine line, Shape shape) {
-    List<Integer> eligible = context.eligible(line.drill());
+  private List<List<Integer>> groups(DrillLine line, List<Integer> there, Shape shape) {
+    List<Integer> eligible = context.eligible(line.drill(), there);
     boolean exact =
         care == Care.EXACT
             && shape.size() == 2

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,12 +26,18 @@ final class SearchModel {
   /** A group counts as touched by a drill if this share of its work goes to the group. */
   static final double TOUCHES = 1.0 / 3;
 
+  private static final int ROW = PlanSearch.MOST_STINTS + 1;
+
   private final PlanContext context;
   private final List<Option> options = new ArrayList<>();
   private final double fixedSeconds;
-  private final double[] rates;
+  private final double[][] rates;
   private final int[] equipment;
   private final int[] groupBits;
+  private final List<Map<Long, Part>> parts = new ArrayList<>();
+  private final boolean[] rowOfTable;
+  private final double[][] table;
+  private final double maxHardMinutes;
   private final double restEveryMinutes;
   private final double restMinutes;
 
@@ -40,21 +47,17 @@ final class SearchModel {
    * @param line the drill and line
    * @param drill the drill's place in the list of drills
    * @param stint the time of one stint
-   * @param drillCv how unsure the drill's pace is
-   * @param share the share of those present who play it that is on court at once
+   * @param part a stint for everybody
    * @param groups the skill groups that it touches
+   * @param isHard whether its minutes are hard ones
    */
   record Option(
       DrillLine line,
       int drill,
       StintTime stint,
-      double drillCv,
-      double share,
-      Set<SkillGroup> groups) {
-
-    boolean isHard() {
-      return line.drill().intensity() == Intensity.HARD;
-    }
+      Part part,
+      Set<SkillGroup> groups,
+      boolean isHard) {
 
     boolean isFullGame() {
       return line.drill().kind() == DrillKind.FULL_GAME;
@@ -66,15 +69,34 @@ final class SearchModel {
 
     double blockSeconds(int stints) {
       return BlockClock.BLOCK_SECONDS
-          + stints * stint.seconds().mean()
+          + stints * part.seconds()
           + (stints - 1) * BlockClock.STINT_SECONDS;
     }
 
+    double variance() {
+      return part.variance();
+    }
+
+    double shared() {
+      return part.shared();
+    }
+
     /** Minutes that one player plays in one stint, sit-outs shared evenly. */
-    double minutesPerStint() {
-      return share * stint.playedSeconds() / 60;
+    double minutes() {
+      return part.minutes();
     }
   }
+
+  /**
+   * One stint for some of those present.
+   *
+   * @param enough whether they are enough to play
+   * @param seconds its mean time
+   * @param variance of the time in s², the drill's own pace aside
+   * @param shared seconds by which the drill's unsure pace spreads: one standard deviation
+   * @param minutes that one of them plays, sit-outs shared evenly
+   */
+  record Part(boolean enough, double seconds, double variance, double shared, double minutes) {}
 
   /**
    * A problem as numbers.
@@ -86,12 +108,12 @@ final class SearchModel {
     this.context = context;
     this.fixedSeconds = fixedSeconds;
     List<Drill> drills = context.problem().drills();
-    rates = new double[drills.size()];
+    rates = new double[drills.size()][context.presence().companies()];
     Availability availability = new Availability(context);
     for (DrillLine line : DrillLine.allOf(drills)) {
       if (availability.obstacle(line).isEmpty()) {
         int drill = drills.indexOf(line.drill());
-        rates[drill] = rate(line.drill());
+        rates[drill] = rates(line.drill());
         options.add(option(line, drill));
       }
     }
@@ -99,8 +121,12 @@ final class SearchModel {
         Comparator.comparing((Option each) -> each.line().drill().progression())
             .thenComparing(Option::drill)
             .thenComparing(each -> each.line().line()));
+    options.forEach(option -> parts.add(new HashMap<>()));
     equipment = equipment();
     groupBits = options.stream().mapToInt(each -> bits(each.groups())).toArray();
+    rowOfTable = rowsOfTable();
+    table = context.presence().isThroughout() ? table() : new double[0][0];
+    maxHardMinutes = context.wish().maxHardMinutes();
     restEveryMinutes = Walk.restEvery(context.wish());
     restMinutes = BlockBuilder.restMinutes(context.wish());
   }
@@ -128,22 +154,41 @@ final class SearchModel {
 
   private Option option(DrillLine line, int drill) {
     UsualStint usual = context.usualStint(line);
-    double cv = line.isScored() ? context.lengths().pace(line.drill()).drillCv() : 0;
-    double share = (double) usual.onCourt() / context.eligible(line.drill()).size();
-    return new Option(line, drill, usual.time(), cv, Math.min(1, share), groups(line.drill()));
+    Part part = part(line, context.eligible(line.drill()).size(), usual);
+    boolean hard = line.drill().intensity() == Intensity.HARD;
+    return new Option(line, drill, usual.time(), part, groups(line.drill()), hard);
   }
 
-  /** What an effective minute brings those present, each with the weight the coach gives. */
-  private double rate(Drill drill) {
+  private Part part(DrillLine line, int eligible, UsualStint usual) {
+    StintTime time = usual.time();
+    double cv = line.isScored() ? context.lengths().pace(line.drill()).drillCv() : 0;
+    double share = eligible == 0 ? 0 : Math.min(1, (double) usual.onCourt() / eligible);
+    return new Part(
+        usual.onCourt() > 0,
+        time.seconds().mean(),
+        time.seconds().variance(),
+        time.pacedSeconds() * cv,
+        share * time.playedSeconds() / 60);
+  }
+
+  /**
+   * What an effective minute brings those of each company, each with the weight the coach gives, as
+   * a share of all weights.
+   */
+  private double[] rates(Drill drill) {
     Map<Skill, Double> load = Reasons.load(drill);
     double gain = context.problem().knowledge().gains().of(drill.key());
-    double sum = 0;
+    double[] sums = new double[context.presence().companies()];
     for (int place : context.eligible(drill)) {
       Needs needs = context.needs().get(place);
-      sum += context.attendees().get(place).weight() * needs.rate(load, gain);
+      double rate = context.attendees().get(place).weight() * needs.rate(load, gain);
+      sums[context.presence().companyOf(place)] += rate;
     }
     double weights = context.attendees().stream().mapToDouble(Attendee::weight).sum();
-    return weights > 0 ? sum / weights : 0;
+    for (int company = 0; company < sums.length; company++) {
+      sums[company] = weights > 0 ? sums[company] / weights : 0;
+    }
+    return sums;
   }
 
   static Set<SkillGroup> groups(Drill drill) {
@@ -182,6 +227,11 @@ final class SearchModel {
     return groupBits[option];
   }
 
+  /** How many hard minutes may follow one another. */
+  double maxHardMinutes() {
+    return maxHardMinutes;
+  }
+
   double restEveryMinutes() {
     return restEveryMinutes;
   }
@@ -190,22 +240,114 @@ final class SearchModel {
     return restMinutes;
   }
 
-  double rate(int drill) {
-    return rates[drill];
+  /** What an effective minute of a drill brings a company. */
+  double rate(int drill, int company) {
+    return rates[drill][company];
   }
 
   int drills() {
     return rates.length;
   }
 
-  /** The practice benefit per player, if each drill brings each player so many minutes. */
-  double benefit(double[] minutesByDrill) {
+  /** What a drill brings, if it brings each company so many minutes. */
+  double benefit(int drill, double[] minutesByCompany) {
     double sum = 0;
-    for (int drill = 0; drill < rates.length; drill++) {
-      if (minutesByDrill[drill] > 0) {
-        sum += rates[drill] * PracticeMinutes.effective(minutesByDrill[drill]);
-      }
+    for (int company = 0; company < minutesByCompany.length; company++) {
+      double minutes = minutesByCompany[company];
+      sum += minutes > 0 ? rates[drill][company] * PracticeMinutes.effective(minutes) : 0;
     }
     return sum;
+  }
+
+  /**
+   * Where so many stints of an option stand in the table of what its drill brings: the first line
+   * of a drill counts single places, the second one whole rows.
+   */
+  int inTable(int option, int stints) {
+    return rowOfTable[option] ? ROW * stints : stints;
+  }
+
+  /** What a drill brings everybody who is there throughout, by its place in the table. */
+  double benefitOf(int drill, int place) {
+    return table[drill][place];
+  }
+
+  private boolean[] rowsOfTable() {
+    boolean[] rows = new boolean[options.size()];
+    for (int i = 1; i < rows.length; i++) {
+      rows[i] = options.get(i).drill() == options.get(i - 1).drill();
+    }
+    return rows;
+  }
+
+  private double[][] table() {
+    double[][] all = new double[rates.length][0];
+    for (int i = 0; i < options.size(); i++) {
+      if (!rowOfTable[i]) {
+        boolean two = i + 1 < options.size() && rowOfTable[i + 1];
+        double other = two ? options.get(i + 1).minutes() : 0;
+        all[options.get(i).drill()] = table(options.get(i), other);
+      }
+    }
+    return all;
+  }
+
+  private double[] table(Option option, double minutesOfOther) {
+    double[] table = new double[ROW * ROW];
+    for (int place = 0; place < table.length; place++) {
+      int ofOther = place / ROW;
+      double minutes = (place % ROW) * option.minutes() + ofOther * minutesOfOther;
+      table[place] = benefit(option.drill(), new double[] {minutes});
+    }
+    return table;
+  }
+
+  /** A stint of an option for those of some companies; kept once it was asked for. */
+  Part part(int option, long companies) {
+    Map<Long, Part> known = parts.get(option);
+    Part part = known.get(companies);
+    if (part == null) {
+      part = partOf(options.get(option), companies);
+      known.put(companies, part);
+    }
+    return part;
+  }
+
+  private Part partOf(Option option, long companies) {
+    List<Integer> there = context.presence().places(companies);
+    return partFor(option, context.eligible(option.line().drill(), there).size());
+  }
+
+  private Part partFor(Option option, int eligible) {
+    Shape shape = Shape.of(option.line(), eligible, context.wish());
+    UsualStint usual = context.usualStint(option.line()).forFewer(shape, context);
+    return part(option.line(), eligible, usual);
+  }
+
+  /**
+   * What no stint of an option can be shorter than, nor bring anybody more than, whoever of those
+   * who come late or leave early is there.
+   */
+  Part atBest(Option option) {
+    if (context.presence().isThroughout()) {
+      return option.part();
+    }
+    Part best = option.part();
+    Drill drill = option.line().drill();
+    int most = context.eligible(drill).size();
+    int least = Math.max(1, context.eligible(drill, context.presence().throughout()).size());
+    for (int eligible = least; eligible < most; eligible++) {
+      Part part = partFor(option, eligible);
+      if (part.enough()) {
+        best =
+            new Part(
+                true,
+                Math.min(best.seconds(), part.seconds()),
+                Math.min(best.variance(), part.variance()),
+                Math.min(best.shared(), part.shared()),
+                Math.max(best.minutes(), part.minutes()));
+      }
+    }
+    return best;
   }
 }

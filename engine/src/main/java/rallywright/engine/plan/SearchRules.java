@@ -24,7 +24,9 @@ final class SearchRules {
   private static final double NEW_BLOCK = 0.08;
   private static final double EQUIPMENT_CHANGE = SMALL / 4;
   private static final double FULL_GAME_SHARE = 0.3;
-  private static final int LONG_BLOCK_STINTS = 3;
+
+  /** More stints than this of one block are dear. Assumption of this project. */
+  static final int LONG_BLOCK_STINTS = 3;
 
   private final SearchModel model;
   private final double reserve;
@@ -33,6 +35,7 @@ final class SearchRules {
   private final int[] pairsOfLines;
   private final boolean fullGameFits;
   private final int[] pinnedStints;
+  private final boolean nothingPinned;
   private final Map<SkillGroup, Integer> slots = new EnumMap<>(SkillGroup.class);
 
   SearchRules(SearchModel model) {
@@ -52,6 +55,7 @@ final class SearchRules {
             .filter(i -> model.options().get(i).drill() == model.options().get(i + 1).drill())
             .toArray();
     pinnedStints = pinned();
+    nothingPinned = IntStream.of(pinnedStints).allMatch(stints -> stints == 0);
     for (Slot slot : wish.requests().slots()) {
       if (slot instanceof Slot.AnyOf any) {
         slots.merge(any.group(), 1, Integer::sum);
@@ -126,6 +130,7 @@ final class SearchRules {
     return walk.benefit()
         - hardMinutesAreLimited(walk)
         - everySkillGroupIsTouched(walk)
+        - enoughAreThere(walk)
         - everySlotIsFilled(walk)
         - pinnedIsPlanned(walk)
         - endsWithAFullGame(walk)
@@ -152,6 +157,9 @@ final class SearchRules {
   /** "Every slot for a group of skills has a drill." */
   double everySlotIsFilled(Walk walk) {
     int missing = 0;
+    if (slots.isEmpty()) {
+      return 0;
+    }
     for (SkillGroup group : slots.keySet()) {
       int wanted = slots.getOrDefault(group, 0);
       missing += wanted == 0 ? 0 : Math.max(0, wanted - walk.drillsOf(group));
@@ -162,6 +170,9 @@ final class SearchRules {
   /** "What the coach has pinned is in the plan." */
   double pinnedIsPlanned(Walk walk) {
     int missing = 0;
+    if (nothingPinned) {
+      return 0;
+    }
     for (int i = 0; i < pinnedStints.length; i++) {
       missing += Math.max(0, pinnedStints[i] - walk.stints()[i]);
     }
@@ -182,13 +193,14 @@ final class SearchRules {
     return price;
   }
 
+  /** "We are enough for it when its turn comes", where some come late or leave early. */
+  double enoughAreThere(Walk walk) {
+    return REQUIRED * walk.tooFew();
+  }
+
   /** "Nobody wants the fifth round of the same thing." */
   double noDrillGoesOnAndOn(Walk walk) {
-    double price = 0;
-    for (int stints : walk.stints()) {
-      price += longBlock(stints);
-    }
-    return price;
+    return NEW_BLOCK * walk.blocks() + SMALL * walk.laterStints();
   }
 
   /** A block that goes on and on is dear, and so is one more rule to explain and to print. */

@@ -39,7 +39,38 @@ final class Seating {
           "Neither %s nor %s plays in turn %d. Maybe choose another turn."
               .formatted(context.name(swap.one()), context.name(swap.other()), swap.turn()));
     }
-    return gamesOf(swap).stream().flatMap(game -> unfit(swapped(game, swap))).findFirst();
+    return Stream.concat(
+            notThere(swap, plan),
+            gamesOf(swap).stream().flatMap(game -> unfit(swapped(game, swap))))
+        .findFirst();
+  }
+
+  /** Says who is not there when they would play. */
+  private Stream<String> notThere(SeatSwap swap, SessionPlan plan) {
+    if (context.presence().isThroughout()) {
+      return Stream.of();
+    }
+    double start = BlockClock.startMinute(plan.blocks(), plan.blocks().indexOf(block));
+    int stint = (swap.turn() - 1) / context.turnsPerStint(block);
+    BlockClock.Span span = BlockClock.spans(block, start, context).get(stint);
+    return gamesOf(swap).stream()
+        .flatMap(game -> seated(swapped(game, swap)))
+        .filter(id -> id.equals(swap.one()) || id.equals(swap.other()))
+        .filter(
+            id ->
+                !context
+                    .presence()
+                    .isThere(context.placeOf(id), span.fromMinute(), span.untilMinute()))
+        .map(
+            id ->
+                "%s is there %s; turn %d is played from minute %.0f to %.0f."
+                        .formatted(
+                            context.name(id),
+                            context.attendee(id).stay().words(),
+                            swap.turn(),
+                            span.fromMinute(),
+                            span.untilMinute())
+                    + " Maybe choose somebody else.");
   }
 
   /** The games in which one of the two is seated. */

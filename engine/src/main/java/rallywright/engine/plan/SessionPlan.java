@@ -19,6 +19,9 @@ public record SessionPlan(
   /** The shortest booking that is planned, in minutes. */
   public static final int SHORTEST_MINUTES = 10;
 
+  /** The most courts of a session that is kept; fewer are planned for. */
+  static final int MOST_COURTS_KEPT = 40;
+
   /** The longest booking that is planned, in minutes. */
   public static final int LONGEST_MINUTES = 480;
 
@@ -34,9 +37,9 @@ public record SessionPlan(
               + LONGEST_MINUTES
               + " minutes.");
     }
-    if (courts < 1 || courts > 40) {
+    if (courts < 1 || courts > MOST_COURTS_KEPT) {
       throw new IllegalArgumentException(
-          "The number of courts (" + courts + ") must be from 1 to 40.");
+          "The number of courts (" + courts + ") must be from 1 to " + MOST_COURTS_KEPT + ".");
     }
     present = List.copyOf(present);
     blocks = List.copyOf(blocks);

@@ -14,8 +14,9 @@ import java.util.regex.Pattern;
  * <p><b>Card.</b> In: a {@link PlanProblem}. Out: a {@link PlanAnswer}. Deterministic: the same
  * problem with the same seed gives the same plan. Method: greedy start and annealing ({@code
  * PlanSearch}) over numbers of stints, then pairs and sitters stint by stint ({@code Rotation}); a
- * bound from a relaxation ({@code Relaxation}). Valid for 2 to 40 players. Limits: the order within
- * a stage of the session is that of the catalogue.
+ * bound from a relaxation ({@code Relaxation}); one player alone gets rounds of tests ({@code
+ * Alone}). Valid for 1 to 40 players. Limits: the order within a stage of the session is that of
+ * the catalogue.
  */
 public final class SessionPlanner {
 
@@ -91,6 +92,9 @@ public final class SessionPlanner {
   private PlanAnswer search(Optional<SessionPlan> before, SearchWatch watch) {
     double fixedMinutes = fixedMinutes(context.problem());
     SearchModel model = new SearchModel(context, 60 * fixedMinutes);
+    if (context.attendees().size() == 1) {
+      return alone(model);
+    }
     if (model.options().isEmpty()) {
       return new PlanAnswer.Refused(
           List.of(
@@ -112,6 +116,20 @@ public final class SessionPlanner {
     }
     SessionPlan plan = builder.build(Walk.through(model, fitting));
     return new PlanAnswer.Planned(plan, reading.check(plan));
+  }
+
+  private PlanAnswer alone(SearchModel model) {
+    PlanReading reading = new PlanReading(context, model, new SearchRules(model));
+    return new Alone(context)
+        .plan(reading)
+        .<PlanAnswer>map(plan -> new PlanAnswer.Planned(plan, reading.check(plan)))
+        .orElseGet(
+            () ->
+                new PlanAnswer.Refused(
+                    List.of(
+                        "%d minutes are too few for the warm-up and a round of balls."
+                                .formatted(context.wish().minutes())
+                            + " Maybe book %d minutes.".formatted(context.wish().minutes() + 20))));
   }
 
   private String tooShort(SearchModel model, double fixedMinutes) {

@@ -41,8 +41,8 @@ public record SessionWish(
   /** The loosest limit of hard minutes in a row. */
   public static final double MOST_HARD_MINUTES = 120;
 
-  /** The most courts for which a session is planned. */
-  public static final int MOST_COURTS = 40;
+  /** The most courts for which one session is planned; more are planned as two groups. */
+  public static final int MOST_COURTS = 12;
 
   /** The most players for whom one session is planned; more are planned as two groups. */
   public static final int MOST_PLAYERS = 40;

@@ -30,6 +30,11 @@ record Shape(int groups, int size, int threes, int turns) {
     return line.swapsRoles() ? 2 : 1;
   }
 
+  /** The same with other turns: who shares a lane must come in once in every turn. */
+  Shape withTurns(int other) {
+    return new Shape(groups, size, other == TURNS_OF_THREE ? threes : 0, other);
+  }
+
   /** How many stand on court at once. */
   int onCourt() {
     return groups * size;

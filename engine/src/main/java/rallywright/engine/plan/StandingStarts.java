@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
+import rallywright.engine.drill.DrillKey;
 import rallywright.engine.odds.FairGame;
 import rallywright.engine.odds.HeadStartSearch;
 import rallywright.engine.practice.PlayerStanding;
@@ -22,7 +24,7 @@ public final class StandingStarts implements FairStarts {
   private final Map<PlayerId, PlayerStanding> standings;
   private final Map<Pairing, HeadStart> found = new ConcurrentHashMap<>();
 
-  private record Pairing(DrillForm.Scored game, Matchup matchup) {}
+  private record Pairing(DrillKey drill, Matchup matchup) {}
 
   private StandingStarts(Map<PlayerId, PlayerStanding> standings) {
     this.standings = Map.copyOf(standings);
@@ -49,19 +51,18 @@ public final class StandingStarts implements FairStarts {
     boolean known =
         standings.keySet().containsAll(a.players()) && standings.keySet().containsAll(b.players());
     Matchup matchup = known ? Matchup.of(game, of(a), of(b)) : Matchup.EQUALS;
-    return found.computeIfAbsent(new Pairing(game, matchup), StandingStarts::fair);
+    return found.computeIfAbsent(new Pairing(drill.key(), matchup), pairing -> fair(game, matchup));
   }
 
   private List<PlayerStanding> of(Seat seat) {
-    return seat.players().stream()
-        .map(each -> Objects.requireNonNull(standings.get(each)))
-        .toList();
+    List<PlayerStanding> players = new ArrayList<>();
+    seat.players().forEach(each -> players.add(Objects.requireNonNull(standings.get(each))));
+    return players;
   }
 
-  private static HeadStart fair(Pairing pairing) {
+  private static HeadStart fair(DrillForm.Scored game, Matchup matchup) {
     FairGame.HeadStart fair =
-        HeadStartSearch.bestHeadStart(
-            pairing.game().format(), pairing.matchup().chances(pairing.game()), Probability.EVEN);
+        HeadStartSearch.bestHeadStart(game.format(), matchup.chances(game), Probability.EVEN);
     return new HeadStart(fair.a(), fair.b());
   }
 }

@@ -13,9 +13,11 @@ import rallywright.engine.plan.PlannedBlock.End;
  *
  * @param time the time of one stint
  * @param end how it ends
+ * @param lanes how many games run side by side
  * @param onCourt how many play at once
+ * @param games the games of one lane, one after the other; empty where nothing is scored
  */
-record UsualStint(StintTime time, End end, int onCourt) {
+record UsualStint(StintTime time, End end, int lanes, int onCourt, List<Timing> games) {
 
   /** So many stints show who usually meets. */
   private static final int STINTS = 4;
@@ -25,13 +27,27 @@ record UsualStint(StintTime time, End end, int onCourt) {
     if (!line.isScored()) {
       double seconds = 60 * line.drill().minutes().orElseThrow();
       StintTime time = new StintTime(Timing.fixed(seconds), 0, seconds);
-      return new UsualStint(time, End.BY_CLOCK, shape.onCourt());
+      return new UsualStint(time, End.BY_CLOCK, shape.groups(), shape.onCourt(), List.of());
     }
     int lanes = Math.max(1, new Rotation(context, Rotation.Care.QUICK).groupsPossible(line));
     List<Timing> games = Collections.nCopies(shape.turns(), game(line, context));
+    return of(games, lanes, lanes * shape.size(), context);
+  }
+
+  private static UsualStint of(List<Timing> games, int lanes, int onCourt, PlanContext context) {
     End end = BlockClock.endFor(lanes, context.wish());
-    StintTime time = BlockClock.stint(Collections.nCopies(lanes, games), end);
-    return new UsualStint(time, end, lanes * shape.size());
+    StintTime time =
+        BlockClock.stint(Collections.nCopies(lanes, games), end, context.lengths().roleSeconds());
+    return new UsualStint(time, end, lanes, onCourt, games);
+  }
+
+  /** The same for fewer people who divide like this. */
+  UsualStint forFewer(Shape shape, PlanContext context) {
+    int groups = Math.min(lanes, shape.groups());
+    if (games.isEmpty() || groups == 0 || groups == lanes) {
+      return new UsualStint(time, end, groups, groups * shape.size(), games);
+    }
+    return of(games, groups, groups * shape.size(), context);
   }
 
   /** The time of a game, the mean over those who would meet in the first stints of the drill. */

@@ -1,10 +1,18 @@
 package rallywright.engine.plan;
 
+import java.util.Arrays;
 import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.pace.SessionTime;
 import rallywright.engine.plan.SearchModel.Option;
 
-/** One walk through a choice in the order of the session: times, rests and what was touched. */
+/**
+ * One walk through a choice in the order of the session: times, rests and what was touched.
+ *
+ * <p>For the maintainer: this is the inner loop of the search. A walk can be taken again through
+ * another choice, so that nothing is made anew a million times; the two lines of a drill stand side
+ * by side, so what a drill brings is counted when the next drill begins. Where somebody comes late
+ * or leaves early, every stint is counted with those who are there by then.
+ */
 final class Walk {
 
   /** Longer sessions than this have a water break. Assumption of this project. */
@@ -14,65 +22,138 @@ final class Walk {
   static final double WATER_EVERY_MINUTES = 45;
 
   private final SearchModel model;
-  private final int[] stints;
   private final boolean[] restBefore;
-  private final double[] minutesByDrill;
-  private final double[] sharedByDrill;
+  private final double[] minutes;
+  private final boolean throughout;
+  private int[] stints;
   private double meanSeconds;
   private double variance;
+  private double sharedSquares;
+  private double benefit;
   private double hardMinutes;
   private double sinceRest;
   private double overHard;
   private int fullGames;
+  private int blocks;
+  private int laterStints;
+  private int tooFew;
   private int equipmentChanges;
   private int equipment;
   private int groupBits;
+  private int drill;
+  private int rounds;
+  private double shared;
 
-  private Walk(SearchModel model, int[] stints) {
+  private Walk(SearchModel model) {
     this.model = model;
-    this.stints = stints;
-    restBefore = new boolean[stints.length];
-    minutesByDrill = new double[model.drills()];
-    sharedByDrill = new double[model.drills()];
+    this.stints = new int[0];
+    restBefore = new boolean[model.options().size()];
+    minutes = new double[model.context().presence().companies()];
+    throughout = model.context().presence().isThroughout();
+  }
+
+  /** A walk that no other one disturbs. */
+  static Walk through(SearchModel model, int[] stints) {
+    return new Walk(model).again(stints);
+  }
+
+  /** The same walk through another choice; what was read of it before is gone. */
+  Walk again(int[] choice) {
+    stints = choice;
+    Arrays.fill(restBefore, false);
     meanSeconds = model.fixedSeconds();
     sinceRest = meanSeconds / 60;
+    variance = 0;
+    sharedSquares = 0;
+    benefit = 0;
+    hardMinutes = 0;
+    overHard = 0;
+    fullGames = 0;
+    blocks = 0;
+    laterStints = 0;
+    tooFew = 0;
+    equipmentChanges = 0;
+    equipment = 0;
+    groupBits = 0;
+    drill = -1;
+    rounds = 0;
+    shared = 0;
     for (int i = 0; i < stints.length; i++) {
       if (stints[i] > 0) {
         step(i, model.options().get(i));
       }
     }
-  }
-
-  static Walk through(SearchModel model, int[] stints) {
-    return new Walk(model, stints);
+    leaveDrill();
+    return this;
   }
 
   private void step(int i, Option option) {
-    double minutes = option.blockSeconds(stints[i]) / 60;
-    if (needsRest(option, minutes)) {
+    if (option.drill() != drill) {
+      leaveDrill();
+      drill = option.drill();
+    }
+    if (needsRest(option, option.blockSeconds(stints[i]) / 60)) {
       restBefore[i] = true;
       meanSeconds += 60 * model.restMinutes();
       hardMinutes = 0;
       sinceRest = 0;
     }
-    hardMinutes = option.isHard() ? hardMinutes + minutes : 0;
-    overHard += Math.max(0, hardMinutes - model.context().wish().maxHardMinutes());
-    sinceRest += minutes;
-    meanSeconds += 60 * minutes;
-    variance += stints[i] * option.stint().seconds().variance();
-    minutesByDrill[option.drill()] += stints[i] * option.minutesPerStint();
-    sharedByDrill[option.drill()] += stints[i] * option.stint().pacedSeconds() * option.drillCv();
+    double seconds = throughout ? forEverybody(i, option) : forThoseThere(i);
+    double blockMinutes = seconds / 60;
+    hardMinutes = option.isHard() ? hardMinutes + blockMinutes : 0;
+    overHard += Math.max(0, hardMinutes - model.maxHardMinutes());
+    sinceRest += blockMinutes;
+    meanSeconds += seconds;
     groupBits |= model.groupBits(i);
     fullGames += option.isFullGame() ? 1 : 0;
+    blocks++;
+    laterStints += Math.max(0, stints[i] - SearchRules.LONG_BLOCK_STINTS);
     int needed = model.equipment(i);
     equipmentChanges += needed == equipment ? 0 : 1;
     equipment = needed;
   }
 
-  private boolean needsRest(Option option, double minutes) {
-    double allowed = model.context().wish().maxHardMinutes();
-    boolean tooHard = option.isHard() && hardMinutes > 0 && hardMinutes + minutes > allowed;
-    return tooHard || sinceRest + minutes / 2 >= model.restEveryMinutes();
+  private double forEverybody(int i, Option option) {
+    variance += stints[i] * option.variance();
+    shared += stints[i] * option.shared();
+    rounds += model.inTable(i, stints[i]);
+    return option.blockSeconds(stints[i]);
+  }
+
+  /** Stint after stint with those who are there; returns the seconds of the block. */
+  private double forThoseThere(int i) {
+    Presence presence = model.context().presence();
+    double usual = model.options().get(i).stint().seconds().mean();
+    double seconds = BlockClock.BLOCK_SECONDS;
+    for (int stint = 0; stint < stints[i]; stint++) {
+      double from = meanSeconds + seconds;
+      long there = presence.during(from / 60, (from + usual) / 60);
+      SearchModel.Part part = model.part(i, there);
+      tooFew += part.enough() ? 0 : 1;
+      variance += part.variance();
+      shared += part.shared();
+      seconds += part.seconds() + (stint > 0 ? BlockClock.STINT_SECONDS : 0);
+      for (int company = 0; company < minutes.length; company++) {
+        minutes[company] += (there >> company & 1) == 0 ? 0 : part.minutes();
+      }
+    }
+    return seconds;
+  }
+
+  private void leaveDrill() {
+    if (drill >= 0) {
+      benefit += throughout ? model.benefitOf(drill, rounds) : model.benefit(drill, minutes);
+      sharedSquares += shared * shared;
+      Arrays.fill(minutes, 0);
+      rounds = 0;
+      shared = 0;
+    }
+  }
+
+  private boolean needsRest(Option option, double blockMinutes) {
+    boolean tooHard =
+        option.isHard() && hardMinutes > 0 && hardMinutes + blockMinutes > model.maxHardMinutes();
+    return tooHard || sinceRest + blockMinutes / 2 >= model.restEveryMinutes();
   }
 
   /** After how many minutes a rest is due. */
@@ -97,19 +178,30 @@ final class Walk {
   /** The minutes within which the session is done with the wished chance. */
   double reservedMinutes(double reserve) {
     double day = SessionTime.DAY_CV * meanSeconds;
-    double sum = variance + day * day;
-    for (double shared : sharedByDrill) {
-      sum += shared * shared;
-    }
-    return (meanSeconds + reserve * Math.sqrt(sum)) / 60;
+    return (meanSeconds + reserve * Math.sqrt(variance + day * day + sharedSquares)) / 60;
   }
 
   double benefit() {
-    return model.benefit(minutesByDrill);
+    return benefit;
   }
 
   double overHardMinutes() {
     return overHard;
+  }
+
+  /** How many stints have too few people by then. */
+  int tooFew() {
+    return tooFew;
+  }
+
+  /** How many blocks there are. */
+  int blocks() {
+    return blocks;
+  }
+
+  /** How many stints come after the third of their block. */
+  int laterStints() {
+    return laterStints;
   }
 
   /** The groups of skills that are touched, as bits. */

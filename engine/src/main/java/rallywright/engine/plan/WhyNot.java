@@ -116,6 +116,13 @@ public final class WhyNot {
           "One round of %s does not fit beside what must be in the session. Maybe book longer."
               .formatted(drill.name()));
     }
+    if (rules.enoughAreThere(Walk.through(model, best)) > 0) {
+      return new AgainstARule(
+          PlanRule.PRESENCE,
+          "When the turn of %s comes, too few are there for it: some come later or have left."
+                  .formatted(drill.name())
+              + " Maybe let them stay longer, or choose a drill for fewer.");
+    }
     double loss = (score(now) - score(best)) / Math.max(1e-9, score(now));
     if (loss <= 0.005) {
       return new Costs(

@@ -11,10 +11,20 @@ final class WishCheck {
 
   private WishCheck() {}
 
+  /** What keeps a session from being planned. */
   static List<String> problems(PlanProblem problem) {
+    return problems(problem, SessionWish.MOST_COURTS);
+  }
+
+  /** What keeps a plan that exists from being changed: sessions that are kept may be larger. */
+  static List<String> problemsOfKept(PlanProblem problem) {
+    return problems(problem, SessionPlan.MOST_COURTS_KEPT);
+  }
+
+  private static List<String> problems(PlanProblem problem, int mostCourts) {
     List<String> sentences = new ArrayList<>();
     aboutPlayers(problem.attendees(), sentences);
-    aboutNumbers(problem.wish(), sentences);
+    aboutNumbers(problem.wish(), mostCourts, sentences);
     boolean warmUpMissing =
         problem.wish().warmUps() == WarmUps.FIRST
             && problem.drills().stream().noneMatch(drill -> drill.kind().isWarmUp());
@@ -25,23 +35,27 @@ final class WishCheck {
     if (problem.drills().stream().noneMatch(DrillLine::isPlayedOnCourt)) {
       sentences.add("The list of drills has no game. Maybe add a drill.");
     }
+    if (problem.attendees().size() == 1 && Alone.tests(problem).isEmpty()) {
+      sentences.add(
+          "1 player is there, and every drill here needs somebody else. Maybe let the coach play or"
+              + " feed as one more, counted or not.");
+    }
+    if (sentences.isEmpty()) {
+      StayCheck.problems(problem, sentences);
+    }
     RequestCheck.problems(problem, sentences);
     return sentences;
   }
 
   private static void aboutPlayers(List<Attendee> attendees, List<String> sentences) {
     int players = attendees.size();
-    if (players < 2 || players > SessionWish.MOST_PLAYERS) {
+    if (players < 1 || players > SessionWish.MOST_PLAYERS) {
       sentences.add(
-          "%s to plan for; a session needs 2 to %d. Maybe %s."
+          "%s to plan for; a session needs 1 to %d. Maybe %s."
               .formatted(
-                  players == 0
-                      ? "Nobody is there"
-                      : players == 1 ? "1 player is there" : players + " players are there",
+                  players == 0 ? "Nobody is there" : players + " players are there",
                   SessionWish.MOST_PLAYERS,
-                  players == 0
-                      ? "choose who will be there"
-                      : players == 1 ? "let the coach play as one more" : "plan two groups"));
+                  players == 0 ? "choose who will be there" : "plan two groups"));
     }
     Set<PlayerId> seen = new HashSet<>();
     for (Attendee attendee : attendees) {
@@ -53,7 +67,7 @@ final class WishCheck {
     }
   }
 
-  private static void aboutNumbers(SessionWish wish, List<String> sentences) {
+  private static void aboutNumbers(SessionWish wish, int mostCourts, List<String> sentences) {
     if (wish.minutes() < SessionPlan.SHORTEST_MINUTES
         || wish.minutes() > SessionPlan.LONGEST_MINUTES) {
       sentences.add(
@@ -61,10 +75,13 @@ final class WishCheck {
               .formatted(
                   wish.minutes(), SessionPlan.SHORTEST_MINUTES, SessionPlan.LONGEST_MINUTES));
     }
-    if (wish.courts() < 1 || wish.courts() > SessionWish.MOST_COURTS) {
+    if (wish.courts() < 1 || wish.courts() > mostCourts) {
       sentences.add(
-          "The number of courts (%d) must be from 1 to %d. Maybe 1."
-              .formatted(wish.courts(), SessionWish.MOST_COURTS));
+          "The number of courts (%d) must be from 1 to %d. Maybe %s."
+              .formatted(
+                  wish.courts(),
+                  mostCourts,
+                  wish.courts() < 1 ? "1" : "plan two groups, each on courts of its own"));
     }
     if (!(wish.confidence() >= SessionWish.LOWEST_CONFIDENCE
         && wish.confidence() <= SessionWish.HIGHEST_CONFIDENCE)) {

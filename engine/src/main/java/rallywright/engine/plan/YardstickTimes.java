@@ -58,7 +58,9 @@ final class YardstickTimes {
   /** The test of the skill in which those present are known worst. */
   private static Optional<Yardstick> widest(PlanProblem problem) {
     Yardstick best = null;
-    for (Yardstick each : problem.yardsticks()) {
+    List<Yardstick> offered =
+        problem.attendees().size() == 1 ? Alone.tests(problem) : problem.yardsticks();
+    for (Yardstick each : offered) {
       boolean spared = each.skill() == Skill.OVERHEAD && somebodyIsSparedOverheads(problem);
       if (!spared && (best == null || spread(problem, each) > spread(problem, best) + 1e-9)) {
         best = each;
@@ -81,10 +83,19 @@ final class YardstickTimes {
         .orElse(0);
   }
 
+  /** Tests come right after the warm-ups: who comes later strikes another day. */
+  private static boolean isThereForTests(Attendee attendee, SessionWish wish) {
+    return Presence.readyFrom(attendee.stay(), wish) <= WarmUpTimes.SHARE * wish.minutes();
+  }
+
   /** Two share a lane where somebody feeds and strike one after the other; else one has it. */
   static double minutes(PlanProblem problem, Yardstick yardstick) {
     int lanes = 2 * problem.wish().courts();
-    int strikers = (int) problem.attendees().stream().filter(Attendee::practises).count();
+    int strikers =
+        (int)
+            problem.attendees().stream()
+                .filter(each -> each.practises() && isThereForTests(each, problem.wish()))
+                .count();
     int rounds;
     if (yardstick.court().feeder().isPresent()) {
       int pairs = (strikers + 1) / 2;

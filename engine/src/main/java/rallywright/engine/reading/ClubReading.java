@@ -389,11 +389,11 @@ public final class ClubReading {
   }
 
   /**
-   * How fast each drill goes, from the taps of the rallies that were scored one by one.
+   * How fast each drill goes, from taps of single rallies and from the times of results.
    *
    * @return the paces
    */
   public RecordedPaces paces() {
-    return RecordedPaces.of(gathering.games());
+    return RecordedPaces.of(gathering.games(), history.sessions());
   }
 }

@@ -1,5 +1,8 @@
 package rallywright.engine.session;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.GameId;
@@ -88,6 +91,74 @@ public sealed interface CourtEvent {
       if (rating < 0 || rating > 10) {
         throw new IllegalArgumentException("The effort (" + rating + ") must be from 0 to 10.");
       }
+    }
+  }
+
+  /**
+   * A note in words: on a player, on the drill of a block, or on the session where neither is
+   * named. A correction is the undoing of the old note and a new one that names it.
+   *
+   * @param stamp the stamp
+   * @param player whom it is about, if it is about one player
+   * @param block the block whose drill it is about, if it is about a drill
+   * @param text 1 to {@value #LONGEST_TEXT} characters; the only control character is the line feed
+   * @param instead the note in whose place it stands
+   */
+  record NoteWritten(
+      Stamp stamp,
+      Optional<PlayerId> player,
+      Optional<BlockId> block,
+      String text,
+      Optional<EventId> instead)
+      implements CourtEvent {
+
+    /** The longest note, in UTF-16 units: a few sentences. Assumption of this project. */
+    public static final int LONGEST_TEXT = 500;
+
+    /** Checks the text and that it is about one thing. */
+    public NoteWritten {
+      if (player.isPresent() && block.isPresent()) {
+        throw new IllegalArgumentException(
+            "A note is about a player or about a drill, not both. Maybe write two.");
+      }
+      NoteText.check(text);
+    }
+  }
+
+  /**
+   * The block that is on ends sooner or later than planned: so many minutes from now, or without
+   * some of its games. A later one replaces an earlier one; a new start of the block ends it.
+   *
+   * @param stamp the stamp; the minutes count from its time
+   * @param block the block
+   * @param minutesLeft how long it goes on, 0 to {@value #LONGEST_MINUTES}; empty where no time was
+   *     set
+   * @param without the games that are not played any more; one that is scored all the same counts
+   */
+  record BlockLimited(Stamp stamp, BlockId block, OptionalInt minutesLeft, List<GameId> without)
+      implements CourtEvent {
+
+    /** The longest time that can be set, in minutes. Assumption of this project. */
+    public static final int LONGEST_MINUTES = 120;
+
+    /** The most games that can be named: more than any block has. */
+    public static final int MOST_GAMES = 500;
+
+    /** Checks the ranges and copies the list. */
+    public BlockLimited {
+      int minutes = minutesLeft.orElse(0);
+      if (minutes < 0 || minutes > LONGEST_MINUTES) {
+        throw new IllegalArgumentException(
+            "The minutes that are left (%d) must be from 0 to %d. Maybe 5."
+                .formatted(minutes, LONGEST_MINUTES));
+      }
+      if (without.size() > MOST_GAMES || (minutesLeft.isEmpty() && without.isEmpty())) {
+        throw new IllegalArgumentException(
+            "A block that ends sooner needs the minutes that are left or 1 to %d games that fall"
+                    .formatted(MOST_GAMES)
+                + " away, not %d.".formatted(without.size()));
+      }
+      without = List.copyOf(without);
     }
   }
 

@@ -14,6 +14,7 @@ import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent.BlockEnded;
+import rallywright.engine.session.CourtEvent.BlockLimited;
 import rallywright.engine.session.CourtEvent.BlockStarted;
 import rallywright.engine.session.CourtEvent.ConditionsNoted;
 import rallywright.engine.session.CourtEvent.EffortRated;
@@ -31,6 +32,8 @@ import rallywright.engine.session.CourtEvent.YardstickCounted;
  */
 public final class SessionProgress {
 
+  private static final long MS_PER_MINUTE = 60_000;
+
   private final Session session;
   private final Map<GameId, GameProgress> games = new LinkedHashMap<>();
   private final Map<BlockId, Map<PlayerId, YardstickCounted>> yardsticks = new HashMap<>();
@@ -41,6 +44,9 @@ public final class SessionProgress {
   private Optional<JoinedLog.Entry> newestStart = Optional.empty();
   private Optional<Conditions> conditions = Optional.empty();
   private final List<Dispute> disputes = new ArrayList<>();
+  private final Map<BlockId, BlockLimited> limits = new HashMap<>();
+  private SessionNotes notes = new SessionNotes(List.of(), List.of());
+  private final Map<GameId, CourtEvent.Stamp> results = new HashMap<>();
   private boolean ended;
 
   private SessionProgress(Session session) {
@@ -73,6 +79,7 @@ public final class SessionProgress {
       }
       progress.take(entry);
     }
+    progress.notes = SessionNotes.of(events);
     entries.forEach((id, own) -> progress.games.put(id, own.result()));
     entries.values().forEach(own -> progress.disputes.addAll(own.disputes()));
     return progress;
@@ -111,10 +118,15 @@ public final class SessionProgress {
         newestStart = Optional.of(entry);
       }
       ends.remove(started.block());
+      limits.remove(started.block());
       starts.putIfAbsent(started.block(), started.stamp().atMillis());
     } else if (event instanceof BlockEnded finished) {
       ends.put(finished.block(), finished.stamp().atMillis());
       current = current.filter(block -> !block.equals(finished.block()));
+    } else if (event instanceof FinalScoreGiven given) {
+      results.putIfAbsent(given.game(), given.stamp());
+    } else if (event instanceof BlockLimited limited) {
+      limits.put(limited.block(), limited);
     } else if (event instanceof YardstickCounted counted) {
       yardsticks
           .computeIfAbsent(counted.block(), block -> new LinkedHashMap<>())
@@ -154,6 +166,16 @@ public final class SessionProgress {
    */
   public Optional<GameProgress> game(GameId game) {
     return Optional.ofNullable(games.get(game));
+  }
+
+  /**
+   * The first entry of a game's result as a whole; a later correction does not move it.
+   *
+   * @param game its id
+   * @return when and by which phone, or empty where there is none
+   */
+  public Optional<CourtEvent.Stamp> resultOf(GameId game) {
+    return Optional.ofNullable(results.get(game));
   }
 
   /**
@@ -231,6 +253,56 @@ public final class SessionProgress {
    */
   public List<EffortRated> efforts() {
     return List.copyOf(efforts.values());
+  }
+
+  /**
+   * The notes in words.
+   *
+   * @return those that stand and those that were taken away
+   */
+  public SessionNotes notes() {
+    return notes;
+  }
+
+  /**
+   * What was said of the end of a block while it was on.
+   *
+   * @param block its id
+   * @return the newest word, or empty where it ends as planned
+   */
+  public Optional<BlockLimited> limit(BlockId block) {
+    return Optional.ofNullable(limits.get(block));
+  }
+
+  /**
+   * Whether a game falls away because its block ends sooner.
+   *
+   * @param block the block
+   * @param game one of its games
+   * @return true where it is not played any more and nothing was scored in it
+   */
+  public boolean fallsAway(BlockId block, GameId game) {
+    return limit(block).filter(limit -> limit.without().contains(game)).isPresent()
+        && game(game).filter(each -> each.status() != GameProgress.Status.NOT_BEGUN).isEmpty();
+  }
+
+  /**
+   * When a block is to end.
+   *
+   * @param block a block of the plan
+   * @return milliseconds since 1970: the time set while it was on, else the planned minutes after
+   *     its start; empty where it was not started
+   */
+  public Optional<Long> dueAt(PlannedBlock block) {
+    Optional<Long> set =
+        limit(block.id())
+            .filter(limit -> limit.minutesLeft().isPresent())
+            .map(
+                limit -> limit.stamp().atMillis() + MS_PER_MINUTE * limit.minutesLeft().getAsInt());
+    return set.or(
+        () ->
+            startedAt(block.id())
+                .map(start -> start + Math.round(MS_PER_MINUTE * block.time().mean())));
   }
 
   /**

@@ -201,6 +201,47 @@ class PlanRuleTest {
   }
 
   @Test
+  void limits_noLunging_keepARoleFromAPlayer() {
+    List<Drill> drills = new ArrayList<>(ToyDrills.all());
+    drills.add(ToyDrills.lunging("wide-dinks"));
+    List<Attendee> players = new ArrayList<>(FOUR);
+    players.set(
+        1, new Attendee(FOUR.get(1).id(), FOUR.get(1).standing(), Set.of(Limit.NO_LUNGING)));
+    SessionWish wish = WISH.withRequests(pinned("wide-dinks", Line.CROSS, 2));
+    SessionPlan plan = planned(ToyDrills.problem(players, drills, wish));
+    PlayerId spared = players.get(1).id();
+    assertThat(plan.blocks())
+        .filteredOn(block -> block.drill().value().equals("wide-dinks"))
+        .isNotEmpty()
+        .allSatisfy(
+            block ->
+                assertThat(block.games()).noneMatch(game -> game.b().players().contains(spared)));
+  }
+
+  @Test
+  void lastLane_ofABlock_isTheMaximumOverItsLanes() {
+    Requests lastLane = Requests.NONE.withEnds(Requests.Ends.LAST_LANE);
+    double two = minutesOfDinks(4, 1, lastLane);
+    double twelve = minutesOfDinks(24, 6, lastLane);
+    assertThat(two).isGreaterThan(minutesOfDinks(2, 1, lastLane));
+    assertThat(twelve).isGreaterThan(1.1 * two);
+  }
+
+  /** How long one round of dinks takes among equals. */
+  private static double minutesOfDinks(int players, int courts, Requests requests) {
+    List<Attendee> equals =
+        ToyDrills.players(players).stream()
+            .map(each -> ToyDrills.with(each, Skill.DINK, 0))
+            .toList();
+    PlanProblem problem =
+        ToyDrills.problem(
+            equals, ToyDrills.all(), SessionWish.of(90, courts).withRequests(requests));
+    SessionPlan plan = ToyDrills.planned(problem).plan();
+    PlanEdit added = PlanEditor.of(problem).add(plan, new DrillKey("dinks"), Line.STRAIGHT, 0);
+    return edited(added).blocks().get(0).time().mean();
+  }
+
+  @Test
   void lanesOfACourt_straightAndCross_neverMix() {
     PlannedBlock block = firstGames(PLAN);
     List<PlannedGame> games = new ArrayList<>(block.games());

@@ -2,6 +2,7 @@ package rallywright.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,10 +34,29 @@ class PlanTimePropertyTest {
   void nineInTen_holdsBySimulation(
       @ForAll @IntRange(min = 2, max = 9) int players,
       @ForAll @IntRange(min = 1, max = 3) int courts,
-      @ForAll @IntRange(min = 50, max = 110) int minutes) {
+      @ForAll @IntRange(min = 50, max = 110) int minutes,
+      @ForAll Requests.Ends ends) {
+    SessionWish wish = SessionWish.of(minutes, courts);
     PlanProblem problem =
         PlanProblem.of(
-            ToyDrills.players(players), ToyDrills.all(), SessionWish.of(minutes, courts));
+            ToyDrills.players(players),
+            ToyDrills.all(),
+            wish.withRequests(Requests.NONE.withEnds(ends)));
+    checkBySimulation(problem);
+  }
+
+  @Property(tries = 3)
+  void nineInTen_holdsWherePeopleComeAndGo(
+      @ForAll @IntRange(min = 4, max = 9) int players,
+      @ForAll @IntRange(min = 20, max = 35) int comes,
+      @ForAll @IntRange(min = 40, max = 60) int leaves) {
+    List<Attendee> attendees = new ArrayList<>(ToyDrills.players(players));
+    attendees.set(0, attendees.get(0).during(Stay.from(comes)));
+    attendees.set(1, attendees.get(1).during(Stay.until(leaves)));
+    checkBySimulation(PlanProblem.of(attendees, ToyDrills.all(), SessionWish.of(90, 2)));
+  }
+
+  private void checkBySimulation(PlanProblem problem) {
     PlanAnswer.Planned planned = ToyDrills.planned(problem);
     PlanContext context = new PlanContext(problem);
     Random random = new Random(7);

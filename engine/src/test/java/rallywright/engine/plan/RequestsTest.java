@@ -11,7 +11,6 @@ import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.drill.Skill;
-import rallywright.engine.drill.SkillGroup;
 import rallywright.engine.plan.PlannedBlock.Kind;
 
 /** What a coach may ask for beside the rules: who plays, who counts, what is done together. */
@@ -26,42 +25,8 @@ class RequestsTest {
     return planned.plan();
   }
 
-  private static String refusal(Requests requests) {
-    PlanProblem problem =
-        PlanProblem.of(FOUR, ToyDrills.all(), SessionWish.of(40, 1).withRequests(requests));
-    return SessionPlanner.plan(problem) instanceof PlanAnswer.Refused refused
-        ? String.join(" ", refused.sentences())
-        : "planned";
-  }
-
   private static Requests pinned(String drill, Line line, int rounds) {
     return Requests.NONE.with(new Slot.Pinned(new DrillKey(drill), line, rounds));
-  }
-
-  @Test
-  void requests_thatContradictEachOther_areAnsweredInASentence() {
-    Requests dinks = pinned("dinks", Line.CROSS, 1);
-    assertThat(refusal(dinks.without(new DrillKey("dinks"))))
-        .contains("ruled out at once", "Maybe");
-    assertThat(
-            refusal(
-                pinned("drops", Line.CROSS, 8)
-                    .with(new Slot.Pinned(new DrillKey("drives"), Line.CROSS, 8))))
-        .contains("40 are booked", "fewer rounds");
-    assertThat(refusal(pinned("general", Line.CROSS, 1))).contains("is a warm-up");
-    assertThat(refusal(pinned("nothing", Line.CROSS, 1))).contains("unknown", "Maybe");
-    Requests test =
-        Requests.NONE.withYardsticks(new YardstickWish.Named(List.of(new DrillKey("no-test"))));
-    assertThat(refusal(test)).contains("The test \"no-test\"", "Maybe");
-    Requests hands = Requests.NONE;
-    for (int i = 0; i < 9; i++) {
-      hands = hands.with(new Slot.AnyOf(SkillGroup.HANDS));
-    }
-    assertThat(refusal(hands)).contains("9 drills for", "ask for fewer");
-    Attendee unheard = FOUR.get(0).withWeight(0);
-    PlanProblem nobody =
-        PlanProblem.of(List.of(unheard, FOUR.get(1).withWeight(0)), ToyDrills.all(), WISH);
-    assertThat(SessionPlanner.plan(nobody).toString()).contains("all weights are 0");
   }
 
   @Test

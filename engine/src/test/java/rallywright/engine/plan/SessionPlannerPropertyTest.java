@@ -55,6 +55,63 @@ class SessionPlannerPropertyTest {
     }
   }
 
+  @Property(tries = 8)
+  void whoComesAndGoes_isPlacedOnceWhileThere_andNeverElse(
+      @ForAll @IntRange(min = 4, max = 24) int players,
+      @ForAll @IntRange(min = 1, max = 6) int courts,
+      @ForAll @IntRange(min = 1, max = 60) int comes,
+      @ForAll @IntRange(min = 25, max = 85) int leaves) {
+    List<Attendee> attendees = new ArrayList<>(ToyDrills.players(players));
+    attendees.set(0, attendees.get(0).during(Stay.from(comes)));
+    attendees.set(1, attendees.get(1).during(Stay.until(leaves)));
+    PlanProblem problem = PlanProblem.of(attendees, ToyDrills.all(), SessionWish.of(90, courts));
+    PlanAnswer.Planned planned = ToyDrills.planned(problem);
+    assertThat(planned.check().brokenRules()).isEmpty();
+    assertThat(planned.check().benefit()).isLessThanOrEqualTo(planned.check().bound());
+    double clock = 0;
+    for (PlannedBlock block : planned.plan().blocks()) {
+      for (int turn = 1; turn <= block.turns(); turn++) {
+        int now = turn;
+        List<PlayerId> playing = new ArrayList<>();
+        block.games().stream()
+            .filter(game -> game.turn() == now)
+            .forEach(
+                game -> {
+                  playing.addAll(game.a().players());
+                  playing.addAll(game.b().players());
+                });
+        List<PlayerId> seen = new ArrayList<>(playing);
+        seen.addAll(block.sitting().get(turn - 1));
+        assertThat(seen).doesNotHaveDuplicates();
+        assertThat(seen).containsAll(planned.plan().present().subList(2, players));
+        double end = clock + block.time().mean();
+        boolean tooEarly = end < comes + Stay.OWN_WARM_UP_MINUTES;
+        assertThat(tooEarly && playing.contains(attendees.get(0).id())).isFalse();
+        assertThat(clock >= leaves && playing.contains(attendees.get(1).id())).isFalse();
+      }
+      clock += block.time().mean();
+    }
+  }
+
+  @Property(tries = 8)
+  void bothOfAPair_takeBothRolesOfAnUnevenDrill(
+      @ForAll @IntRange(min = 2, max = 24) int players,
+      @ForAll @IntRange(min = 1, max = 6) int courts) {
+    PlanProblem problem = problem(players, courts, 90);
+    PlanContext context = new PlanContext(problem);
+    for (PlannedBlock block : ToyDrills.planned(problem).plan().blocks()) {
+      if (!block.games().isEmpty() && context.lineOf(block).swapsRoles()) {
+        for (PlannedGame game : block.games()) {
+          assertThat(block.games())
+              .anyMatch(
+                  other ->
+                      other.a().players().equals(game.b().players())
+                          && other.b().players().equals(game.a().players()));
+        }
+      }
+    }
+  }
+
   @Property(tries = 10)
   void nobody_sitsTwiceRunningWhileHalfCanPlay(
       @ForAll @IntRange(min = 2, max = 40) int players,

@@ -27,26 +27,6 @@ class SessionPlannerTest {
     return ToyDrills.planned(problem(players, SessionWish.of(minutes, 1))).plan();
   }
 
-  private static String refusal(PlanProblem problem) {
-    return SessionPlanner.plan(problem) instanceof PlanAnswer.Refused refused
-        ? String.join(" ", refused.sentences())
-        : "planned";
-  }
-
-  @Test
-  void wishes_thatCannotBeMet_areAnsweredInASentence() {
-    SessionWish wish = SessionWish.of(90, 1);
-    assertThat(refusal(problem(List.of(), wish))).contains("Nobody is there", "2 to 40", "Maybe");
-    assertThat(refusal(problem(ToyDrills.players(1), wish))).contains("1 player is there");
-    assertThat(refusal(problem(ToyDrills.players(41), wish))).contains("41 players are there");
-    assertThat(refusal(problem(FOUR, SessionWish.of(9, 1)))).contains("(9 min)", "10 to 480");
-    assertThat(refusal(problem(FOUR, SessionWish.of(10, 1)))).contains("10 minutes are too few");
-    assertThat(refusal(problem(FOUR, SessionWish.of(90, 0)))).contains("courts (0)");
-    assertThat(refusal(problem(FOUR, wish.withConfidence(Double.NaN)))).contains("(NaN)");
-    assertThat(refusal(problem(FOUR, wish.withMaxHardMinutes(1)))).contains("from 5 to 120");
-    assertThat(refusal(PlanProblem.of(FOUR, List.of(), wish))).contains("no warm-up", "no game");
-  }
-
   @Test
   void warmUps_comeFirstInTheirOrder() {
     assertThat(plan(FOUR, 60).blocks().subList(0, 3))

@@ -113,6 +113,14 @@ public final class ToyDrills {
     return drill("lobs", DrillKind.SCORED_GAME, Progression.BASELINE, game, Intensity.STEADY);
   }
 
+  /** The player up must lunge; the other one need not. */
+  static Drill lunging(String key) {
+    DrillSide a = side(Role.BACK, Skill.DINK, Set.of());
+    DrillSide b = side(Role.UP, Skill.DINK, Set.of(Demand.LUNGING));
+    DrillForm.Scored game = game(a, b, RoleAdvantage.assumed(0.2));
+    return drill(key, DrillKind.SCORED_GAME, Progression.LINE, game, Intensity.STEADY);
+  }
+
   public static Drill full() {
     DrillForm.Scored game =
         new DrillForm.Scored(

@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
@@ -26,10 +28,12 @@ import rallywright.engine.score.Score;
 import rallywright.engine.score.Scoring;
 import rallywright.engine.score.Side;
 import rallywright.engine.session.CourtEvent.BlockEnded;
+import rallywright.engine.session.CourtEvent.BlockLimited;
 import rallywright.engine.session.CourtEvent.BlockStarted;
 import rallywright.engine.session.CourtEvent.FinalScoreGiven;
 import rallywright.engine.session.CourtEvent.Finish;
 import rallywright.engine.session.CourtEvent.FirstServerNamed;
+import rallywright.engine.session.CourtEvent.NoteWritten;
 import rallywright.engine.session.CourtEvent.RallyPlayed;
 import rallywright.engine.session.CourtEvent.Stamp;
 import rallywright.engine.session.CourtEvent.TimeCalled;
@@ -123,6 +127,78 @@ class SessionProgressTest {
     assertThat(progress.endedAt(BLOCK)).isPresent();
     events.add(new BlockStarted(stamp(), BLOCK));
     assertThat(progress(GameFormat.DRILL_GAME).endedAt(BLOCK)).isEmpty();
+  }
+
+  @Test
+  void block_withMinutesLeft_isDueThen_untilThatIsTakenBackOrItStartsAnew() {
+    events.add(new BlockStarted(stamp(), BLOCK));
+    assertThat(due()).contains(1000L + 5 * 60_000);
+    events.add(new BlockLimited(stamp(), BLOCK, OptionalInt.of(2), List.of()));
+    assertThat(due()).contains(2000L + 2 * 60_000);
+    events.add(new Undone(stamp(), new EventId("e2")));
+    assertThat(due()).contains(1000L + 5 * 60_000);
+    events.add(new BlockLimited(stamp(), BLOCK, OptionalInt.of(0), List.of()));
+    events.add(new BlockStarted(stamp(), BLOCK));
+    assertThat(due()).contains(1000L + 5 * 60_000);
+  }
+
+  @Test
+  void game_thatFallsAway_countsAllTheSame_onceItIsScored() {
+    events.add(new BlockStarted(stamp(), BLOCK));
+    events.add(new BlockLimited(stamp(), BLOCK, OptionalInt.empty(), List.of(GAME)));
+    assertThat(progress(GameFormat.DRILL_GAME).fallsAway(BLOCK, GAME)).isTrue();
+    rallies("A");
+    assertThat(progress(GameFormat.DRILL_GAME).fallsAway(BLOCK, GAME)).isFalse();
+    assertThat(game(GameFormat.DRILL_GAME).score()).isEqualTo(Score.of(1, 0));
+  }
+
+  @Test
+  void note_corrected_standsWithWhatItSaidBefore_andTakenAway_leavesATrace() {
+    events.add(note("First.", Optional.empty()));
+    events.add(new Undone(stamp(), new EventId("e1")));
+    events.add(note("Second.", Optional.of(new EventId("e1"))));
+    SessionNotes corrected = progress(GameFormat.DRILL_GAME).notes();
+    assertThat(corrected.standing())
+        .singleElement()
+        .satisfies(
+            each -> {
+              assertThat(each.text()).isEqualTo("Second.");
+              assertThat(each.before()).containsExactly("First.");
+            });
+    assertThat(corrected.takenAway()).isEmpty();
+    events.add(new Undone(stamp(), new EventId("e3")));
+    SessionNotes gone = progress(GameFormat.DRILL_GAME).notes();
+    assertThat(gone.standing()).isEmpty();
+    assertThat(gone.takenAway()).extracting(SessionNotes.Note::text).containsExactly("Second.");
+  }
+
+  @Test
+  void note_correctedByTwoPhonesAtOnce_keepsBothTexts() {
+    events.add(note("First.", Optional.empty()));
+    events.add(new Undone(stamp(), new EventId("e1")));
+    events.add(note("One.", Optional.of(new EventId("e1"))));
+    events.add(new Undone(stamp(), new EventId("e1")));
+    events.add(note("Other.", Optional.of(new EventId("e1"))));
+    assertThat(progress(GameFormat.DRILL_GAME).notes().standing())
+        .extracting(SessionNotes.Note::text)
+        .containsExactly("One.", "Other.");
+  }
+
+  @Test
+  void result_correctedLater_keepsTheTimeOfTheFirst() {
+    events.add(new FinalScoreGiven(stamp(), GAME, Score.of(5, 2), Finish.PLAYED_OUT));
+    events.add(new FinalScoreGiven(stamp(), GAME, Score.of(5, 3), Finish.PLAYED_OUT));
+    assertThat(progress(GameFormat.DRILL_GAME).resultOf(GAME))
+        .hasValueSatisfying(stamp -> assertThat(stamp.atMillis()).isEqualTo(1000));
+  }
+
+  private CourtEvent note(String text, Optional<EventId> instead) {
+    return new NoteWritten(stamp(), Optional.empty(), Optional.of(BLOCK), text, instead);
+  }
+
+  private Optional<Long> due() {
+    SessionProgress progress = progress(GameFormat.DRILL_GAME);
+    return progress.dueAt(progress.session().plan().blocks().get(0));
   }
 
   private void rallies(String winners) {

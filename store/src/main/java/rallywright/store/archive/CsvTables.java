@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import rallywright.engine.club.Limit;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.GameId;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
@@ -16,6 +17,7 @@ import rallywright.engine.plan.Seat;
 import rallywright.engine.score.Side;
 import rallywright.engine.session.Conditions;
 import rallywright.engine.session.CourtEvent;
+import rallywright.engine.session.EventId;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
@@ -54,6 +56,7 @@ final class CsvTables {
     files.put("games.csv", tables.games());
     files.put("yardsticks.csv", tables.yardsticks());
     files.put("efforts.csv", tables.efforts());
+    files.put("notes.csv", tables.notes());
     files.put("conditions.csv", tables.conditions());
     files.put("events.csv", tables.events());
     return files;
@@ -219,6 +222,23 @@ final class CsvTables {
             event ->
                 table.row(
                     event.stamp().session(), event.player(), name(event.player()), event.rating()));
+    return table.text();
+  }
+
+  private String notes() {
+    SheetTable table =
+        SheetTable.with("session id", "at", "player id", "player", "block", "note", "corrects");
+    counted(CourtEvent.NoteWritten.class)
+        .forEach(
+            event ->
+                table.row(
+                    event.stamp().session(),
+                    event.stamp().atMillis(),
+                    event.player().map(PlayerId::value).orElse(""),
+                    event.player().map(this::name).orElse(""),
+                    event.block().map(BlockId::value).orElse(""),
+                    event.text(),
+                    event.instead().map(EventId::value).orElse("")));
     return table.text();
   }
 

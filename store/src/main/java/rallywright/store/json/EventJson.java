@@ -16,6 +16,7 @@ import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.EventId;
 import rallywright.engine.session.PhoneOrder;
 import rallywright.engine.session.SessionId;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -37,6 +38,8 @@ import tools.jackson.databind.node.ObjectNode;
  *   <li>{@code yardstick}: block, player, hits, balls
  *   <li>{@code conditions}: wind, sun, celsius?, humidityPercent?
  *   <li>{@code effort}: player, rating
+ *   <li>{@code note}: text, player? or block?, instead? (the note that it corrects)
+ *   <li>{@code block-limited}: block, minutesLeft?, without? (games)
  *   <li>{@code session-ended}
  * </ul>
  */
@@ -117,6 +120,12 @@ public final class EventJson {
                   tree.put("player", event.player().value()).put("rating", event.rating()),
               (stamp, fields) ->
                   new CourtEvent.EffortRated(stamp, player(fields), fields.whole("rating"))),
+          new Type<>("note", CourtEvent.NoteWritten.class, EventJson::putNote, EventJson::takeNote),
+          new Type<>(
+              "block-limited",
+              CourtEvent.BlockLimited.class,
+              EventJson::putLimit,
+              EventJson::takeLimit),
           new Type<>(
               "session-ended",
               CourtEvent.SessionEnded.class,
@@ -253,6 +262,40 @@ public final class EventJson {
             fields.oneOf("sun", Conditions.Sun.class),
             fields.maybeNumber("celsius"),
             fields.maybeNumber("humidityPercent")));
+  }
+
+  private static void putNote(ObjectNode tree, CourtEvent.NoteWritten event) {
+    tree.put("text", event.text());
+    event.player().ifPresent(player -> tree.put("player", player.value()));
+    event.block().ifPresent(block -> tree.put("block", block.value()));
+    event.instead().ifPresent(note -> tree.put("instead", note.value()));
+  }
+
+  private static CourtEvent.NoteWritten takeNote(CourtEvent.Stamp stamp, JsonFields fields) {
+    return new CourtEvent.NoteWritten(
+        stamp,
+        fields.maybeMade("player", PlayerId::new),
+        fields.maybeMade("block", BlockId::new),
+        fields.text("text"),
+        fields.maybeMade("instead", EventId::new));
+  }
+
+  private static void putLimit(ObjectNode tree, CourtEvent.BlockLimited event) {
+    tree.put("block", event.block().value());
+    event.minutesLeft().ifPresent(minutes -> tree.put("minutesLeft", minutes));
+    if (!event.without().isEmpty()) {
+      ArrayNode games = tree.putArray("without");
+      event.without().forEach(game -> games.add(game.value()));
+    }
+  }
+
+  private static CourtEvent.BlockLimited takeLimit(CourtEvent.Stamp stamp, JsonFields fields) {
+    return new CourtEvent.BlockLimited(
+        stamp, block(fields), fields.maybeWhole("minutesLeft"), games(fields));
+  }
+
+  private static List<GameId> games(JsonFields fields) {
+    return fields.maybeMadeList("without", GameId::new);
   }
 
   private static GameId game(JsonFields fields) {

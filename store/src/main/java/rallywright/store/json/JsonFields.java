@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
@@ -144,6 +145,11 @@ public final class JsonFields {
   }
 
   /** A list of lists of texts made into values. */
+  /** A list that may be missing: then it is empty. */
+  <T> List<T> maybeMadeList(String name, Function<String, T> making) {
+    return isThere(name) ? madeList(name, making) : List.of();
+  }
+
   <T> List<List<T>> madeLists(String name, Function<String, T> making) {
     JsonNode outer = list(name);
     List<List<T>> lists = new ArrayList<>();
@@ -179,6 +185,11 @@ public final class JsonFields {
       throw wrong(name, value, "a whole number");
     }
     return value.longValue();
+  }
+
+  /** A whole number that may be missing. */
+  OptionalInt maybeWhole(String name) {
+    return isThere(name) ? OptionalInt.of(whole(name)) : OptionalInt.empty();
   }
 
   /**

@@ -46,7 +46,7 @@ class ArchiveIT {
       }
       try (ClubStore store = ClubStore.open(other.fresh())) {
         assertThat(ClubImport.read(first, store, ImportInto.EMPTY_CLUB))
-            .isEqualTo(new ImportResult.Done(4, 1, Examples.oneOfEach().size() - 1));
+            .isEqualTo(new ImportResult.Done(4, 1, Examples.oneOfEach().size() - 2));
         assertThat(store.contents()).isEqualTo(contents);
         ClubExport.write(store, second);
       }
@@ -182,6 +182,7 @@ class ArchiveIT {
     assertThat(table(file, "tables/yardsticks.csv").get(0).get("hits")).isEqualTo("14");
     assertThat(table(file, "tables/events.csv")).hasSize(Examples.oneOfEach().size());
     assertThat(table(file, "tables/efforts.csv")).hasSize(2);
+    assertThat(table(file, "tables/notes.csv")).hasSize(2);
   }
 
   @Test

@@ -2,8 +2,7 @@ package rallywright.web.board;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
-import java.util.List;
-import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -12,44 +11,66 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.method.annotation.SseEmitter;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.SessionId;
+import rallywright.web.notes.NoteLines;
+import rallywright.web.oncourt.Arrivals;
+import rallywright.web.oncourt.CoachAct;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.AllowedNumber;
 import rallywright.web.page.Confirmation;
 import rallywright.web.page.FormReader;
 import rallywright.web.page.NotHere;
 import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
+import rallywright.web.plan.SwapOnCourt;
 
-/** The live board: seen by the coach and on a wall; from it the next block and the end. */
+/** The live board: seen by the coach and on a wall; from it the coach leads the session. */
 @Controller
 final class BoardPages {
 
+  private static final AllowedNumber MINUTES =
+      new AllowedNumber(
+          "The minutes that are left", 0, CourtEvent.BlockLimited.LONGEST_MINUTES, "Maybe 5.");
+
   private final SessionDesk desk;
+  private final Arrivals arrivals;
+  private final SwapOnCourt swaps;
   private final PageFrames frames;
   private final BoardStream stream;
   private final Clock clock = Clock.systemUTC();
 
-  BoardPages(SessionDesk desk, PageFrames frames, BoardStream stream) {
+  BoardPages(
+      SessionDesk desk,
+      Arrivals arrivals,
+      SwapOnCourt swaps,
+      PageFrames frames,
+      BoardStream stream) {
     this.desk = desk;
+    this.arrivals = arrivals;
+    this.swaps = swaps;
     this.frames = frames;
     this.stream = stream;
   }
 
   private OpenSession found(String id) {
+    return desk.find(session(id)).orElseThrow(BoardPages::notHere);
+  }
+
+  private static SessionId session(String id) {
     if (id.isBlank() || id.length() > SessionId.LONGEST) {
       throw notHere();
     }
-    return desk.find(new SessionId(id)).orElseThrow(BoardPages::notHere);
+    return new SessionId(id);
   }
 
   private static NotHere notHere() {
     return new NotHere("There is no such session. Maybe it was removed; look under Sessions.");
   }
 
-  @GetMapping("/sessions/{id}/board")
+  /** The second address is for the script: a page that is fetched must not use up the sentence. */
+  @GetMapping({"/sessions/{id}/board", "/sessions/{id}/board/now"})
   String board(@PathVariable String id, HttpServletRequest request, Model model) {
     return show("board/board", id, request, model);
   }
@@ -65,45 +86,88 @@ final class BoardPages {
         "frame", frames.frame(open.session().name() + ": board", PageFrame.Part.SESSIONS, request));
     model.addAttribute("session", open.session());
     model.addAttribute("view", BoardView.of(open, clock.instant()));
+    model.addAttribute("people", BoardView.people(open));
+    model.addAttribute("known", desk.namesBeside(open.session()));
+    model.addAttribute("notes", NoteLines.of(open));
     return template;
   }
 
   @GetMapping(path = "/sessions/{id}/changes", produces = MediaType.TEXT_EVENT_STREAM_VALUE)
   SseEmitter changes(@PathVariable String id) {
-    found(id);
-    return stream.join();
+    return stream.join(found(id).session().id());
   }
 
   /** Begins the block that the coach saw as the next one; phones follow. */
   @PostMapping("/sessions/{id}/board/next")
   String next(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
-    OpenSession open = found(id);
-    String wanted = FormReader.of(request).raw("block");
-    Optional<PlannedBlock> next =
-        open.progress().next().filter(block -> block.id().value().equals(wanted));
-    if (open.progress().isEnded() || next.isEmpty()) {
-      Confirmation.say(
-          redirect, "That block has begun already, or is gone. The board shows what is next.");
-    } else {
-      desk.keepTyped(
-          open.session().id(), List.of(new CourtEvent.BlockStarted(stamp(open), next.get().id())));
-      Confirmation.say(redirect, open.title(next.get()) + " has begun; the phones follow.");
+    return act(id, redirect, acts -> acts.next(FormReader.of(request).raw("block")));
+  }
+
+  /** The block that is on ends sooner: in some minutes, or with the games that are on. */
+  @PostMapping("/sessions/{id}/board/shorten")
+  String shorten(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
+    FormReader in = FormReader.of(request);
+    String block = in.raw("block");
+    if (in.ticked("last")) {
+      return act(id, redirect, acts -> acts.lastGames(block));
     }
-    return "redirect:/sessions/" + id + "/board";
+    int minutes = in.neededWhole("minutes", MINUTES);
+    return in.failed()
+        ? said(id, redirect, in.form().problem("minutes"))
+        : act(id, redirect, acts -> acts.minutesLeft(block, minutes));
+  }
+
+  /** The block that is on ends as planned again. */
+  @PostMapping("/sessions/{id}/board/as-planned")
+  String asPlanned(
+      @PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
+    return act(id, redirect, acts -> acts.asPlanned(FormReader.of(request).raw("block")));
+  }
+
+  /** Two people change places from the next game on. */
+  @PostMapping("/sessions/{id}/board/swap")
+  String swap(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
+    FormReader in = FormReader.of(request);
+    SwapOnCourt.Present present =
+        in.ticked("now") ? SwapOnCourt.Present.CHANGE : SwapOnCourt.Present.FINISH;
+    SwapOnCourt.Wish wish = new SwapOnCourt.Wish(in.raw("one"), in.raw("other"), present);
+    return said(id, redirect, swaps.fromNowOn(found(id).session().id(), wish));
+  }
+
+  /** Somebody turned up: a name is enough. */
+  @PostMapping("/sessions/{id}/board/arrival")
+  String arrive(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
+    String name = FormReader.of(request).raw("arrival").strip();
+    String said =
+        arrivals
+            .add(found(id).session().id(), desk.freshPlayerId(), name, Arrivals.Asker.COACH)
+            .orElse(name + " is there and waits until somebody changes places.");
+    return said(id, redirect, said);
   }
 
   /** Ends the session for everybody. */
   @PostMapping("/sessions/{id}/board/end")
   String end(@PathVariable String id, RedirectAttributes redirect) {
-    OpenSession open = found(id);
-    if (!open.progress().isEnded()) {
-      desk.keepTyped(open.session().id(), List.of(new CourtEvent.SessionEnded(stamp(open))));
-      Confirmation.say(redirect, "The session has ended; scores can still be corrected.");
-    }
-    return "redirect:/sessions/" + id + "/board";
+    return act(id, redirect, BoardActs::end);
   }
 
-  private CourtEvent.Stamp stamp(OpenSession open) {
-    return new CourtEvent.Stamp(desk.freshEventId(), open.session().id(), clock.millis(), "");
+  /** Takes the end back. */
+  @PostMapping("/sessions/{id}/board/go-on")
+  String goOn(@PathVariable String id, RedirectAttributes redirect) {
+    return act(id, redirect, BoardActs::goOn);
+  }
+
+  private String act(String id, RedirectAttributes redirect, Function<BoardActs, CoachAct> act) {
+    String said =
+        desk.act(
+                session(id),
+                open -> act.apply(new BoardActs(open, clock.millis(), desk::freshEventId)))
+            .orElseThrow(BoardPages::notHere);
+    return said(id, redirect, said);
+  }
+
+  private static String said(String id, RedirectAttributes redirect, String sentence) {
+    Confirmation.say(redirect, sentence);
+    return "redirect:/sessions/" + id + "/board";
   }
 }

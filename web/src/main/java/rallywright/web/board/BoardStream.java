@@ -2,6 +2,8 @@ package rallywright.web.board;
 
 import jakarta.annotation.PreDestroy;
 import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -9,13 +11,16 @@ import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.mvc.method.annotation.SseEmitter;
+import rallywright.engine.session.SessionId;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreProblem;
+import rallywright.web.oncourt.ChangeTrail;
 
 /**
  * Tells open boards that the club changed, by server-sent events. It looks at the number of changes
  * four times a second, and only while a board is open: so it hears of changes from every page,
- * every phone and every other program on the same database, and costs nothing otherwise.
+ * every phone and every other program on the same database, and costs nothing otherwise. Where only
+ * scores came in, the boards of other sessions are left in peace.
  */
 @Component
 final class BoardStream {
@@ -24,14 +29,16 @@ final class BoardStream {
   private static final int QUIET_LOOKS = 60;
 
   private final ClubStore store;
-  private final Set<SseEmitter> open = ConcurrentHashMap.newKeySet();
+  private final ChangeTrail trail;
+  private final Map<SseEmitter, SessionId> open = new ConcurrentHashMap<>();
   private final Thread looking = new Thread(this::keepLooking, "boards");
   private volatile boolean closed;
   private long seen = -1;
   private int quiet;
 
-  BoardStream(ClubStore store) {
+  BoardStream(ClubStore store, ChangeTrail trail) {
     this.store = store;
+    this.trail = trail;
     looking.setDaemon(true);
   }
 
@@ -54,13 +61,16 @@ final class BoardStream {
     }
   }
 
-  /** A stream for one more board; it begins with the present state, so that a gap is caught up. */
-  SseEmitter join() {
+  /**
+   * A stream for one more board of a session; it begins with the present state, so that a gap is
+   * caught up.
+   */
+  SseEmitter join(SessionId session) {
     SseEmitter emitter = new SseEmitter(0L);
     emitter.onCompletion(() -> open.remove(emitter));
     emitter.onTimeout(emitter::complete);
     emitter.onError(problem -> open.remove(emitter));
-    open.add(emitter);
+    open.put(emitter, session);
     send(emitter, SseEmitter.event().name("changed").data(String.valueOf(store.revision())));
     return emitter;
   }
@@ -72,14 +82,19 @@ final class BoardStream {
     }
     long now = store.revision();
     if (now != seen) {
+      Optional<Set<SessionId>> scored = seen < 0 ? Optional.empty() : trail.addedBetween(seen, now);
       seen = now;
       quiet = 0;
       open.forEach(
-          each -> send(each, SseEmitter.event().name("changed").data(String.valueOf(now))));
+          (each, session) -> {
+            if (scored.isEmpty() || scored.get().contains(session)) {
+              send(each, SseEmitter.event().name("changed").data(String.valueOf(now)));
+            }
+          });
     } else if (++quiet >= QUIET_LOOKS) {
       // A comment now and then finds out who has gone.
       quiet = 0;
-      open.forEach(each -> send(each, SseEmitter.event().comment("still here")));
+      open.keySet().forEach(each -> send(each, SseEmitter.event().comment("still here")));
     }
   }
 
@@ -96,7 +111,7 @@ final class BoardStream {
   void close() {
     closed = true;
     looking.interrupt();
-    open.forEach(SseEmitter::complete);
+    open.keySet().forEach(SseEmitter::complete);
     open.clear();
   }
 

@@ -3,8 +3,6 @@ package rallywright.web.board;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rallywright.engine.club.PlayerId;
-import rallywright.engine.court.CourtLane;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
+import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionProgress;
 import rallywright.paper.FirstNames;
@@ -26,21 +24,25 @@ import rallywright.web.oncourt.OpenSession;
  *
  * @param title the block that is played, or what stands before the first and after the last
  * @param clock how long it has been played and how the session stands beside its plan; may be empty
+ * @param limit what was said of its end while it was on, and whether it can be taken back; or empty
  * @param lanes every lane of the block
  * @param counts what was counted of a test so far
  * @param waiting who plays in no game of the present turns, with commas; or empty
  * @param next what the button for the next block says; empty where none follows
  * @param nextBlock the id of the block that it begins
+ * @param block the id of the block that is on, or empty
  * @param state how far the session is
  */
 public record BoardView(
     String title,
     String clock,
+    String limit,
     List<LaneLine> lanes,
     List<String> counts,
     String waiting,
     String next,
     String nextBlock,
+    String block,
     State state) {
 
   private static final double MS_PER_MINUTE = 60_000;
@@ -74,21 +76,45 @@ public record BoardView(
 
   static BoardView of(OpenSession open, Instant now) {
     SessionProgress progress = open.progress();
-    Optional<PlannedBlock> current =
-        open.plan().blocks().stream()
-            .filter(block -> progress.current().filter(block.id()::equals).isPresent())
-            .findFirst();
-    Optional<PlannedBlock> next = progress.isEnded() ? Optional.empty() : progress.next();
+    Optional<PlannedBlock> current = progress.isEnded() ? Optional.empty() : open.current();
+    Optional<PlannedBlock> next = progress.isEnded() ? Optional.empty() : open.next();
     return new BoardView(
         title(open, current),
         clock(open, current, now),
+        current.map(block -> limit(open, block, now)).orElse(""),
         current.map(block -> lanes(open, block)).orElse(List.of()),
         current.map(block -> counts(open, block)).orElse(List.of()),
         current.map(block -> waiting(open, block)).orElse(""),
         next.map(block -> (current.isEmpty() ? "Begin: " : "On to: ") + numbered(open, block))
             .orElse(""),
         next.map(block -> block.id().value()).orElse(""),
+        current.map(block -> block.id().value()).orElse(""),
         state(progress));
+  }
+
+  /** Who takes part: id and name. */
+  static Map<String, String> people(OpenSession open) {
+    Map<String, String> people = new LinkedHashMap<>();
+    open.plan().present().forEach(id -> people.put(id.value(), open.names().of(id)));
+    return people;
+  }
+
+  private static String limit(OpenSession open, PlannedBlock block, Instant now) {
+    Optional<CourtEvent.BlockLimited> limit = open.progress().limit(block.id());
+    if (limit.isEmpty()) {
+      return "";
+    }
+    if (limit.get().minutesLeft().isEmpty()) {
+      return "The games that are on are the last of this block.";
+    }
+    long left = minutesUntilEnd(open, block, now);
+    return left > 0 ? "This block ends in %d min.".formatted(left) : "The time is over.";
+  }
+
+  /** Rounded up, so that it says 1 until the time is over. */
+  private static long minutesUntilEnd(OpenSession open, PlannedBlock block, Instant now) {
+    long due = open.progress().dueAt(block).orElse(now.toEpochMilli());
+    return (long) Math.ceil((due - now.toEpochMilli()) / MS_PER_MINUTE);
   }
 
   private static State state(SessionProgress progress) {
@@ -114,7 +140,7 @@ public record BoardView(
 
   /** Minutes in the block, and the clock of the whole session beside the plan's usual times. */
   private static String clock(OpenSession open, Optional<PlannedBlock> current, Instant now) {
-    if (current.isEmpty() || open.progress().isEnded()) {
+    if (current.isEmpty()) {
       return "";
     }
     PlannedBlock block = current.get();
@@ -129,12 +155,14 @@ public record BoardView(
     }
     LocalDateTime planned =
         open.session().date().atTime(open.session().start()).plusSeconds(Math.round(60 * before));
+    double whole =
+        open.progress().dueAt(block).map(due -> (due - started) / MS_PER_MINUTE).orElse(inBlock);
     double late =
         (started - planned.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli())
                 / MS_PER_MINUTE
-            + Math.max(0, inBlock - block.time().mean());
-    return "%d min of about %d%s"
-        .formatted(Math.round(inBlock), Math.round(block.time().mean()), beside(late));
+            + Math.max(inBlock, whole)
+            - block.time().mean();
+    return "%d min of about %d%s".formatted(Math.round(inBlock), Math.round(whole), beside(late));
   }
 
   /** A session that is played hours from its plan says nothing of the clock. */
@@ -150,20 +178,13 @@ public record BoardView(
   }
 
   private static List<LaneLine> lanes(OpenSession open, PlannedBlock block) {
-    Map<CourtLane, List<PlannedGame>> byLane = new LinkedHashMap<>();
-    block.games().stream()
-        .sorted(
-            Comparator.comparingInt((PlannedGame game) -> game.place().court())
-                .thenComparing(game -> game.place().lane())
-                .thenComparingInt(PlannedGame::turn))
-        .forEach(game -> byLane.computeIfAbsent(game.place(), lane -> new ArrayList<>()).add(game));
-    return byLane.values().stream().map(games -> line(open, games)).toList();
+    return open.lanes(block).stream().map(games -> line(open, games)).toList();
   }
 
   /** The game that is played on a lane: the first that is not over, else the last. */
   private static PlannedGame present(OpenSession open, List<PlannedGame> games) {
     return games.stream()
-        .filter(game -> !progress(open, game).map(GameProgress::isOver).orElse(false))
+        .filter(game -> !open.isOver(game))
         .findFirst()
         .orElse(games.get(games.size() - 1));
   }
@@ -178,7 +199,7 @@ public record BoardView(
     Optional<GameProgress> progress = progress(open, game);
     boolean begun =
         progress.filter(each -> each.status() != GameProgress.Status.NOT_BEGUN).isPresent();
-    boolean done = progress.map(GameProgress::isOver).orElse(false);
+    boolean done = open.isOver(game);
     boolean disputed =
         open.progress().disputes().stream().anyMatch(each -> each.game().equals(game.id()));
     String standing =
@@ -211,17 +232,9 @@ public record BoardView(
       return "";
     }
     Set<PlayerId> busy = new HashSet<>();
-    Map<CourtLane, List<PlannedGame>> byLane = new LinkedHashMap<>();
-    block
-        .games()
-        .forEach(game -> byLane.computeIfAbsent(game.place(), lane -> new ArrayList<>()).add(game));
-    for (List<PlannedGame> games : byLane.values()) {
-      games.sort(Comparator.comparingInt(PlannedGame::turn));
-      PlannedGame game = present(open, games);
-      if (!progress(open, game).map(GameProgress::isOver).orElse(false)) {
-        busy.addAll(game.a().players());
-        busy.addAll(game.b().players());
-      }
+    for (PlannedGame game : open.gamesOn(block)) {
+      busy.addAll(game.a().players());
+      busy.addAll(game.b().players());
     }
     return open.names()
         .listed(open.plan().present().stream().filter(each -> !busy.contains(each)).toList());

@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
+import java.util.SplittableRandom;
+import rallywright.engine.simulation.SeededIds;
 import rallywright.store.ClubStore;
 
 /** Fills an empty store with an invented club and ten weeks of simulated sessions. */
@@ -47,6 +49,9 @@ public final class DemoClub {
     season.people().groups().forEach(store.groups()::save);
     store.venues().save(season.people().venue());
     season.sessions().forEach(played -> store(store, played));
+    SeededIds ids = SeededIds.of(new SplittableRandom(SEED + 1));
+    DemoHistory.Played last = season.sessions().get(season.sessions().size() - 1);
+    store.events().append(DemoNotes.of(last, ids));
     LocalDate next = today.with(TemporalAdjusters.next(DayOfWeek.TUESDAY));
     store.sessions().save(season.history().planned(season.people().groups().get(0), next));
   }

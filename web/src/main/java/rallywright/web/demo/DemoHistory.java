@@ -145,7 +145,10 @@ final class DemoHistory {
             .toList();
     int courts = present.size() > 8 ? 3 : 2;
     SessionWish wish = SessionWish.of(MINUTES, courts);
-    PlanKnowledge knowledge = PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces());
+    // The simulation lets every lane wait after each game; its evenings are planned from taps
+    // alone.
+    PlanKnowledge knowledge =
+        PlanKnowledge.firstIdeas(attendees).withPaces(reading.paces().ofTapsAlone());
     PlanProblem problem = new PlanProblem(attendees, catalogue.drills(), wish, knowledge);
     PlanAnswer answer = SessionPlanner.plan(problem, afterOneRound -> SearchWatch.Verdict.STOP);
     if (answer instanceof PlanAnswer.Planned found) {

@@ -38,11 +38,14 @@ public final class CourtApp {
           "/css/adapt.css",
           "/css/oncourt.css",
           "/css/oncourt-score.css",
-          "/css/oncourt-sheets.css");
+          "/css/oncourt-sheets.css",
+          "/css/oncourt-notes.css");
   private static final List<String> FONTS =
       List.of(
           "/fonts/source-sans-3-latin-400-normal.woff2",
-          "/fonts/source-sans-3-latin-600-normal.woff2");
+          "/fonts/source-sans-3-latin-600-normal.woff2",
+          "/fonts/rallywright-letters-400.woff2",
+          "/fonts/rallywright-letters-600.woff2");
   private static final List<String> PICTURES =
       List.of("/favicon.svg", "/oncourt/icon-192.png", "/oncourt/icon-512.png");
 

@@ -16,15 +16,16 @@ import rallywright.engine.score.BySide;
 import rallywright.engine.score.GameState;
 import rallywright.engine.score.Partner;
 import rallywright.engine.score.Side;
+import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionId;
 import rallywright.store.json.EventJson;
-import rallywright.store.json.PlanJson;
 import rallywright.web.page.UnitChoice;
 import rallywright.web.signin.Visitor;
 import rallywright.web.weather.WeatherBook;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Where a session stands, for phones: the games as the engine sees them, and the events that a
@@ -41,6 +42,7 @@ final class CourtStates {
   private final WeatherBook weather;
   private final CourtApp app;
   private final InstantSource clock = InstantSource.system();
+  private final SentPlans plans = new SentPlans();
 
   CourtStates(
       SessionDesk desk, CourtAccess access, UnitChoice units, WeatherBook weather, CourtApp app) {
@@ -74,10 +76,11 @@ final class CourtStates {
     out.put("ended", open.progress().isEnded());
     out.put("games", open.progress().games().stream().map(CourtStates::game).toList());
     out.put("from", from);
-    out.put("events", events(open, from));
+    out.put("events", events(open, from, coach));
     out.put("planMark", mark);
     if (!mark.equals(plan)) {
-      out.put("plan", PhonePlan.of(open, units.current(), weather.of(id)));
+      out.put(
+          "plan", plans.of(id, mark, () -> PhonePlan.of(open, units.current(), weather.of(id))));
     }
     return ResponseEntity.ok(JSON.writeValueAsString(out));
   }
@@ -85,17 +88,26 @@ final class CourtStates {
   /** Tells one plan from another; also names and drills are part of what a phone shows. */
   private String mark(OpenSession open) {
     int mark =
-        31 * PlanJson.write(open.plan()).hashCode()
+        31 * plans.hash(open)
             + open.players().stream().map(player -> player.name()).toList().hashCode()
             + units.current().name().hashCode()
             + weather.of(open.session().id()).hashCode();
     return Integer.toHexString(mark);
   }
 
-  private static List<JsonNode> events(OpenSession open, int from) {
+  private static List<JsonNode> events(OpenSession open, int from, boolean coach) {
     return open.events().subList(from, open.events().size()).stream()
-        .<JsonNode>map(EventJson::tree)
+        .<JsonNode>map(event -> shown(event, coach))
         .toList();
+  }
+
+  /** A note may say anything of anybody: only the coach reads it; others learn that it is there. */
+  private static JsonNode shown(CourtEvent event, boolean coach) {
+    ObjectNode tree = EventJson.tree(event);
+    if (event instanceof CourtEvent.NoteWritten && !coach) {
+      tree.remove(List.of("text", "player", "block"));
+    }
+    return tree;
   }
 
   private static Map<String, Object> game(GameProgress game) {

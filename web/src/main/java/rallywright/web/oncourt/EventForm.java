@@ -9,8 +9,11 @@ import org.jspecify.annotations.Nullable;
  */
 final class EventForm {
 
-  /** The form of this program. 2: events carry the phone's count and what it knew. */
-  static final int CURRENT = 2;
+  /**
+   * The form of this program. 2: events carry the phone's count and what it knew. 3: notes in
+   * words, and blocks that end sooner.
+   */
+  static final int CURRENT = 3;
 
   /** The header in which a page names its form; older pages name none. */
   static final String HEADER = "Rallywright-Form";

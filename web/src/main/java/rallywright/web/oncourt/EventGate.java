@@ -17,11 +17,13 @@ import rallywright.engine.score.Rally;
 import rallywright.engine.score.RoundThePost;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.CourtEvent.BlockEnded;
+import rallywright.engine.session.CourtEvent.BlockLimited;
 import rallywright.engine.session.CourtEvent.BlockStarted;
 import rallywright.engine.session.CourtEvent.EffortRated;
 import rallywright.engine.session.CourtEvent.FinalScoreGiven;
 import rallywright.engine.session.CourtEvent.Finish;
 import rallywright.engine.session.CourtEvent.FirstServerNamed;
+import rallywright.engine.session.CourtEvent.NoteWritten;
 import rallywright.engine.session.CourtEvent.RallyPlayed;
 import rallywright.engine.session.CourtEvent.TimeCalled;
 import rallywright.engine.session.CourtEvent.Undone;
@@ -163,16 +165,40 @@ final class EventGate {
       return blockRefusal(counted.block()).or(() -> countRefusal(counted));
     } else if (event instanceof EffortRated rated) {
       return playerRefusal(rated.player());
+    } else if (event instanceof NoteWritten note) {
+      return note.block()
+          .flatMap(this::blockRefusal)
+          .or(() -> note.player().flatMap(this::playerRefusal))
+          .or(() -> note.instead().flatMap(old -> nameRefusal("The note to correct", old)));
+    } else if (event instanceof BlockLimited limited) {
+      return blockRefusal(limited.block()).or(() -> outsideRefusal(limited));
     } else if (event instanceof Undone undo) {
       // What it takes back may still be on its way: messages can overtake each other.
-      return ID.matcher(undo.undone().value()).matches()
-          ? Optional.empty()
-          : refused(
-              "The event to take back (%s) must be named by a UUID in lower case. Maybe load the"
-                      .formatted(echo(undo.undone().value()))
-                  + " page again.");
+      return nameRefusal("The event to take back", undo.undone());
     }
     return Optional.empty();
+  }
+
+  private static Optional<String> nameRefusal(String what, EventId named) {
+    return ID.matcher(named.value()).matches()
+        ? Optional.empty()
+        : refused(
+            "%s (%s) must be named by a UUID in lower case. Maybe load the page again."
+                .formatted(what, echo(named.value())));
+  }
+
+  private Optional<String> outsideRefusal(BlockLimited limited) {
+    PlannedBlock block = open.plan().block(limited.block()).orElseThrow();
+    Set<GameId> own = new HashSet<>();
+    block.games().forEach(game -> own.add(game.id()));
+    return limited.without().stream()
+        .filter(game -> !own.contains(game))
+        .findFirst()
+        .flatMap(
+            game ->
+                refused(
+                    "The game (%s) must be one of %s. Maybe load the page again."
+                        .formatted(echo(game.value()), open.title(block))));
   }
 
   private Optional<String> gameRefusal(GameId game) {

@@ -63,8 +63,7 @@ final class EventIntake {
     EventGate gate = new EventGate(open);
     list(sent, source).forEach(gate::offer);
     List<CourtEvent> standing = gate.standing();
-    Set<EventId> differing =
-        standing.isEmpty() ? Set.of() : desk.keep(open.session().id(), standing);
+    Set<EventId> differing = standing.isEmpty() ? Set.of() : desk.keep(open, standing);
     return gate.answers(differing);
   }
 

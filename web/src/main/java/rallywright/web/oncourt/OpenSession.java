@@ -1,13 +1,19 @@
 package rallywright.web.oncourt;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Venue;
+import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Yardstick;
 import rallywright.engine.plan.PlannedBlock;
@@ -17,10 +23,12 @@ import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.EventId;
 import rallywright.engine.session.GameFormats;
+import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
 import rallywright.paper.DrillBook;
 import rallywright.paper.FirstNames;
+import rallywright.store.StoredEvent;
 
 /**
  * A session with everything that is needed to run it: its drills, who plays, what happened so far.
@@ -31,6 +39,7 @@ public final class OpenSession {
   private final DrillBook drills;
   private final List<Player> players;
   private final @Nullable Venue venue;
+  private final List<StoredEvent> log;
   private final List<CourtEvent> events;
   private final SessionProgress progress;
 
@@ -39,13 +48,26 @@ public final class OpenSession {
       DrillBook drills,
       List<Player> players,
       @Nullable Venue venue,
-      List<CourtEvent> events) {
+      List<StoredEvent> log) {
     this.session = session;
     this.drills = drills;
     this.players = List.copyOf(players);
     this.venue = venue;
-    this.events = List.copyOf(events);
+    this.log = List.copyOf(log);
+    this.events = this.log.stream().map(StoredEvent::event).toList();
     this.progress = SessionProgress.of(session, this::formatOf, events);
+  }
+
+  /** The same session with entries that came since. */
+  OpenSession with(List<StoredEvent> more) {
+    List<StoredEvent> all = new ArrayList<>(log);
+    all.addAll(more);
+    return new OpenSession(session, drills, players, venue, all);
+  }
+
+  /** The place of the last event in the order of arrival, 0 if there is none. */
+  long lastArrival() {
+    return log.isEmpty() ? 0 : log.get(log.size() - 1).arrival();
   }
 
   /** The session as planned. */
@@ -133,6 +155,54 @@ public final class OpenSession {
   /** Whether the session and what happened in it are the same as in another reading of it. */
   public boolean isAs(OpenSession other) {
     return session.equals(other.session) && events.equals(other.events);
+  }
+
+  /** The block that is on now. */
+  public Optional<PlannedBlock> current() {
+    return progress.current().flatMap(plan()::block);
+  }
+
+  /** The block behind the one that is on, or that was begun last; never one before it. */
+  public Optional<PlannedBlock> next() {
+    List<PlannedBlock> blocks = plan().blocks();
+    int at = -1;
+    for (int place = 0; place < blocks.size(); place++) {
+      at = progress.startedAt(blocks.get(place).id()).isPresent() ? place : at;
+    }
+    int from = current().map(blocks::indexOf).orElse(at);
+    return blocks.stream().skip(from + 1L).findFirst();
+  }
+
+  /** The games of a block that are played, lane by lane in their order. */
+  public Collection<List<PlannedGame>> lanes(PlannedBlock block) {
+    Map<CourtLane, List<PlannedGame>> byLane = new LinkedHashMap<>();
+    block.games().stream()
+        .filter(game -> !progress.fallsAway(block.id(), game.id()))
+        .sorted(
+            Comparator.comparingInt((PlannedGame game) -> game.place().court())
+                .thenComparing(game -> game.place().lane())
+                .thenComparingInt(PlannedGame::turn))
+        .forEach(game -> byLane.computeIfAbsent(game.place(), lane -> new ArrayList<>()).add(game));
+    return byLane.values();
+  }
+
+  /** The games that the lanes of a block are at: on each the first that is not over. */
+  public List<PlannedGame> gamesOn(PlannedBlock block) {
+    return lanes(block).stream()
+        .flatMap(games -> games.stream().filter(game -> !isOver(game)).limit(1))
+        .toList();
+  }
+
+  /** Whether a game is over. */
+  public boolean isOver(PlannedGame game) {
+    return progress.game(game.id()).map(GameProgress::isOver).orElse(false);
+  }
+
+  /** Whether nothing happened yet but notes in words. */
+  boolean isOnlyNotedOn() {
+    return events.stream()
+        .allMatch(
+            event -> event instanceof CourtEvent.NoteWritten || event instanceof CourtEvent.Undone);
   }
 
   /** Whether a player takes part. */

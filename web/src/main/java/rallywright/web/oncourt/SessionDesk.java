@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import rallywright.engine.club.Group;
@@ -31,11 +32,15 @@ public final class SessionDesk {
   private final ClubStore store;
   private final DrillBook drills;
   private final WeatherBook weather;
+  private final ChangeTrail trail;
+  private final KeptSessions kept;
 
-  SessionDesk(ClubStore store, DrillBook drills, WeatherBook weather) {
+  SessionDesk(ClubStore store, DrillBook drills, WeatherBook weather, ChangeTrail trail) {
     this.store = store;
     this.drills = drills;
     this.weather = weather;
+    this.trail = trail;
+    this.kept = new KeptSessions(store, trail);
   }
 
   /** Every session, the newest first. */
@@ -58,7 +63,7 @@ public final class SessionDesk {
 
   /** The session of this id with all that belongs to it. */
   public Optional<OpenSession> find(SessionId id) {
-    return store.atOneMoment(() -> store.sessions().find(id).map(this::opened));
+    return kept.find(id, () -> store.sessions().find(id).map(this::opened));
   }
 
   private OpenSession opened(Session session) {
@@ -67,7 +72,7 @@ public final class SessionDesk {
         drills,
         playersOf(session),
         venue(session.venue()),
-        store.events().of(session.id()));
+        store.events().after(session.id(), 0));
   }
 
   /** Those who take part, first in the plan's order, then whoever else stands in a game. */
@@ -92,26 +97,55 @@ public final class SessionDesk {
   /**
    * Keeps events; they are on the disk when this returns.
    *
-   * @param session the session that they belong to
+   * @param open the session that they belong to
    * @param events events that have been checked
    * @return the ids under which something else is kept already
    */
-  Set<EventId> keep(SessionId session, List<CourtEvent> events) {
-    return store.inOneStep(
-        () -> {
-          EventLog.Appended appended = store.events().append(events);
-          if (appended.added() > 0) {
-            store.sessions().find(session).map(this::opened).ifPresent(this::noteState);
-          }
-          return new HashSet<>(appended.differing());
-        });
+  Set<EventId> keep(OpenSession open, List<CourtEvent> events) {
+    SessionId session = open.session().id();
+    boolean partOfMore = store.isChanging();
+    boolean mayChangeState =
+        open.session().state() != Session.State.RUNNING
+            || events.stream().anyMatch(SessionDesk::mayBeginOrEnd);
+    Written written =
+        store.inOneStep(
+            () -> {
+              EventLog.Appended appended = store.events().append(events);
+              boolean noted =
+                  mayChangeState
+                      && appended.added() > 0
+                      && store.sessions().find(session).filter(this::noteState).isPresent();
+              return new Written(appended, noted, store.revision());
+            });
+    if (!written.stateNoted() && !partOfMore) {
+      trail.added(written.revision(), session);
+    }
+    return new HashSet<>(written.appended().differing());
   }
 
-  private void noteState(OpenSession open) {
-    Session.State state = open.progress().isEnded() ? Session.State.DONE : Session.State.RUNNING;
-    if (open.session().state() != state) {
-      store.sessions().save(open.session().withState(state));
+  /** What a step did, and the revision that it made. */
+  private record Written(EventLog.Appended appended, boolean stateNoted, long revision) {}
+
+  /** A running session goes on running whatever is scored in it. */
+  private static boolean mayBeginOrEnd(CourtEvent event) {
+    return event instanceof CourtEvent.SessionEnded
+        || event instanceof CourtEvent.Undone
+        || event instanceof CourtEvent.BlockStarted
+        || event instanceof CourtEvent.BlockEnded;
+  }
+
+  /** Whether the state had to be changed. */
+  private boolean noteState(Session session) {
+    OpenSession open = opened(session);
+    if (session.state() == Session.State.PLANNED && open.isOnlyNotedOn()) {
+      return false;
     }
+    Session.State state = open.progress().isEnded() ? Session.State.DONE : Session.State.RUNNING;
+    if (session.state() == state) {
+      return false;
+    }
+    store.sessions().save(session.withState(state));
+    return true;
   }
 
   /** Takes a session away that was only planned; answers why not, or empty. */
@@ -148,8 +182,28 @@ public final class SessionDesk {
     return new EventId(store.freshId());
   }
 
+  /**
+   * Decides on what is stored at this moment and keeps what follows, in one step: two boards that
+   * are pressed at once act one after the other, each on what the other left.
+   *
+   * @param session the session
+   * @param decision what the coach wants, on the session as it stands
+   * @return the sentence that the next page opens with; empty where there is no such session
+   */
+  public Optional<String> act(SessionId session, Function<OpenSession, CoachAct> decision) {
+    return store.inOneStep(
+        () ->
+            find(session)
+                .map(
+                    open -> {
+                      CoachAct act = decision.apply(open);
+                      keepTyped(open, act.events());
+                      return act.said();
+                    }));
+  }
+
   /** Keeps events that were typed in at the desk. */
-  public void keepTyped(SessionId session, List<CourtEvent> events) {
+  public void keepTyped(OpenSession session, List<CourtEvent> events) {
     if (!events.isEmpty()) {
       keep(session, events);
     }

@@ -9,6 +9,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.RequestMapping;
+import rallywright.store.StoreProblem;
 
 /** What a person sees when a request fails: our words, never the inside of the program. */
 @Controller
@@ -36,7 +37,17 @@ final class ErrorPages implements ErrorController {
         request.getAttribute("org.springframework.web.servlet.DispatcherServlet.EXCEPTION");
     String said =
         cause instanceof NotHere gone && gone.getMessage() != null ? gone.getMessage() : "";
-    return ErrorWords.of(status(request), said);
+    return ErrorWords.of(status(request), said.isEmpty() ? troubleOfTheStore(request) : said);
+  }
+
+  /** A full disk is the coach's to mend: the store says what it is. */
+  private static String troubleOfTheStore(HttpServletRequest request) {
+    Object thrown = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
+    Throwable at = thrown instanceof Throwable problem ? problem : null;
+    while (at != null && !(at instanceof StoreProblem)) {
+      at = at.getCause();
+    }
+    return at == null ? "" : String.valueOf(at.getMessage());
   }
 
   private static int status(HttpServletRequest request) {

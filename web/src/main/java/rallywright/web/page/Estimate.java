@@ -55,6 +55,15 @@ public record Estimate(Scale scale, double low, double middle, double high, Stri
     }
   }
 
+  /**
+   * An estimate of a chance. The mean of a very lopsided uncertainty can lie beyond the ends of its
+   * interval; the tick then stands at the end.
+   */
+  public static Estimate ofChance(
+      Scale scale, double low, double mean, double high, String sentence) {
+    return new Estimate(scale, low, Math.max(low, Math.min(high, mean)), high, sentence);
+  }
+
   /** The outline of the bar for the points attribute of a polygon in a box of 320 × 24. */
   public String outline() {
     double fullLow = middle - FULL_PART * (middle - low);

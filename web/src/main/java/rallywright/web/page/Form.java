@@ -47,6 +47,11 @@ public final class Form {
     return texts.isEmpty() ? "" : texts.get(0);
   }
 
+  /** Everything that stands in a field that can stand more than once. */
+  public List<String> values(String field) {
+    return values.getOrDefault(field, List.of());
+  }
+
   /** Whether one of several choices is taken. */
   public boolean has(String field, String choice) {
     return values.getOrDefault(field, List.of()).contains(choice);

@@ -35,8 +35,7 @@ import rallywright.web.page.FormReader;
  * @param restEvery minutes from one rest to the next, empty for the usual
  * @param fillsIn who plays only where the number is odd
  * @param missing equipment that is not at hand, as the drills name it
- * @param twice whose practice counts twice
- * @param uncounted who plays along, but whose practice does not count, such as the coach
+ * @param single who comes late, leaves early, or counts more or less
  */
 record MoreWishes(
     List<DrillKey> pinned,
@@ -48,8 +47,7 @@ record MoreWishes(
     OptionalInt restEvery,
     Optional<PlayerId> fillsIn,
     List<String> missing,
-    List<PlayerId> twice,
-    List<PlayerId> uncounted) {
+    PlayerWishes single) {
 
   /** How long a rest is that the coach asks for, in minutes. */
   private static final double REST_MINUTES = 5;
@@ -75,9 +73,9 @@ record MoreWishes(
           OptionalInt.empty(),
           Optional.empty(),
           List.of(),
-          List.of(),
-          List.of());
+          PlayerWishes.NONE);
 
+  /** What the form says, single players aside. */
   static MoreWishes read(FormReader in) {
     return new MoreWishes(
         keys(in.all("pinned")),
@@ -89,12 +87,13 @@ record MoreWishes(
         in.whole("restEvery", REST),
         Optional.of(in.raw("fillsIn")).filter(each -> !each.isBlank()).map(PlayerId::new),
         WishChoices.equipment().keySet().stream().filter(in.all("missing")::contains).toList(),
-        players(in.all("twice")),
-        players(in.all("uncounted")));
+        PlayerWishes.NONE);
   }
 
-  private static List<PlayerId> players(List<String> ids) {
-    return ids.stream().filter(id -> !id.isBlank()).distinct().map(PlayerId::new).toList();
+  /** The same with other wishes for single players. */
+  MoreWishes with(PlayerWishes other) {
+    return new MoreWishes(
+        pinned, forbidden, focus, tests, spare, ends, restEvery, fillsIn, missing, other);
   }
 
   private static List<DrillKey> keys(List<String> texts) {
@@ -143,7 +142,9 @@ record MoreWishes(
 
   /** As the form shows it. */
   Form shownIn(Form form) {
-    return form.with("pinned", values(pinned))
+    return single
+        .shownIn(form)
+        .with("pinned", values(pinned))
         .with("forbidden", values(forbidden))
         .with("focus", focus.stream().map(Skill::name).toArray(String[]::new))
         .with("tests", tests.name())
@@ -151,13 +152,7 @@ record MoreWishes(
         .with("ends", ends.name())
         .with("restEvery", restEvery.isPresent() ? String.valueOf(restEvery.getAsInt()) : "")
         .with("fillsIn", fillsIn.map(PlayerId::value).orElse(""))
-        .with("missing", missing.toArray(String[]::new))
-        .with("twice", ids(twice))
-        .with("uncounted", ids(uncounted));
-  }
-
-  private static String[] ids(List<PlayerId> players) {
-    return players.stream().map(PlayerId::value).toArray(String[]::new);
+        .with("missing", missing.toArray(String[]::new));
   }
 
   private static String[] values(List<DrillKey> keys) {
@@ -177,8 +172,7 @@ record MoreWishes(
         "rest=" + (restEvery.isPresent() ? restEvery.getAsInt() : ""),
         "fillsIn=" + fillsIn.map(PlayerId::value).orElse(""),
         "missing=" + String.join("|", missing),
-        "twice=" + String.join(",", ids(twice)),
-        "uncounted=" + String.join(",", ids(uncounted)));
+        "single=" + single.text());
   }
 
   static MoreWishes of(String text) {
@@ -202,13 +196,15 @@ record MoreWishes(
         Arrays.stream(values.getOrDefault("missing", "").split("\\|"))
             .filter(each -> !each.isEmpty())
             .toList(),
-        players(parts(values, "twice")),
-        players(parts(values, "uncounted")));
+        PlayerWishes.of(single(values)));
   }
 
-  /** How much a player's practice counts beside that of the others. */
-  double weight(PlayerId player) {
-    return uncounted.contains(player) ? 0 : twice.contains(player) ? 2 : 1;
+  /** Wishes for single players; those kept before there were times stand under two other names. */
+  private static List<String> single(Map<String, String> values) {
+    List<String> single = new ArrayList<>(parts(values, "single"));
+    parts(values, "twice").forEach(id -> single.add(id + "@@@" + PlayerWish.Counts.TWICE));
+    parts(values, "uncounted").forEach(id -> single.add(id + "@@@" + PlayerWish.Counts.NOT_AT_ALL));
+    return single;
   }
 
   private static List<String> parts(Map<String, String> values, String name) {

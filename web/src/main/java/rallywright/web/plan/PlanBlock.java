@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.court.CourtLane;
 import rallywright.engine.plan.BlockId;
+import rallywright.engine.plan.PlanCheck;
 import rallywright.engine.plan.PlannedBlock;
 import rallywright.engine.plan.PlannedGame;
 import rallywright.engine.plan.Seat;
@@ -48,8 +49,9 @@ public record PlanBlock(
    *
    * @param games each game in words
    * @param sitting who sits out, may be empty
+   * @param away who is not there by then, may be empty
    */
-  public record Turn(List<String> games, String sitting) {}
+  public record Turn(List<String> games, String sitting, String away) {}
 
   /** Whether games can be added and taken. */
   public boolean hasGames() {
@@ -80,6 +82,13 @@ public record PlanBlock(
     return blocks;
   }
 
+  /** What the coach wants to know of a plan, by the session's clock. */
+  static List<String> notes(OpenSession open, PlanCheck check) {
+    return check.notes().stream()
+        .map(note -> note.words(minute -> at(open, minute).toString()))
+        .toList();
+  }
+
   private static LocalTime at(OpenSession open, double minutes) {
     return open.session().start().plusMinutes(Math.round(minutes));
   }
@@ -104,7 +113,8 @@ public record PlanBlock(
           number <= block.sitting().size()
               ? open.names().listed(block.sitting().get(number - 1))
               : "";
-      turns.add(new Turn(games, sitting));
+      String away = open.names().listed(block.away(open.plan().present(), number));
+      turns.add(new Turn(games, sitting, away));
     }
     return turns;
   }

@@ -12,6 +12,7 @@ import java.util.Map;
  * @param fits whether it fits the booked time nine times in ten
  * @param coverage minutes by skill group in words
  * @param broken what the plan does not keep to
+ * @param notes who comes late or leaves early, and what else the coach wants to know
  * @param gap how much better a plan could be at most
  * @param problem why the last change was not made, and at which block
  * @param drills what can be put in: key → name
@@ -25,6 +26,7 @@ public record PlanBoard(
     boolean fits,
     String coverage,
     List<String> broken,
+    List<String> notes,
     String gap,
     Problem problem,
     Map<String, String> drills,

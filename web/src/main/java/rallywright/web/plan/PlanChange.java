@@ -107,7 +107,7 @@ final class PlanChange {
     SeatChange seats = new SeatChange(editor, open);
     return turn.isPresent()
         ? seats.inTurn(new SeatSwap(block.id(), turn.getAsInt(), one.get(), other.get()))
-        : seats.inAllTurnsToCome(block, one.get(), other.get());
+        : seats.inAllTurnsToCome(block, one.get(), other.get(), game -> false);
   }
 
   private Optional<PlayerId> present(String field) {

@@ -13,6 +13,7 @@ import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.drill.DrillKey;
 import rallywright.engine.plan.Attendee;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.plan.Coverage;
@@ -33,6 +34,7 @@ import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
 import rallywright.store.ClubStore;
+import rallywright.web.page.NotHere;
 import rallywright.web.progress.ClubReadings;
 
 /** Joins who is there, what their scores say and the drills into a problem for the planner. */
@@ -76,7 +78,9 @@ class PlanDesk {
       PlayerStanding standing = PlayerStanding.newcomer(walkIn.firstName(), Optional.empty());
       attendees.add(new Attendee(walkIn.id(), standing, walkIn.limits()));
     }
-    attendees.replaceAll(each -> each.withWeight(more.weight(each.id())));
+    PlayerWishes single = more.single();
+    attendees.replaceAll(
+        each -> each.withWeight(single.weight(each.id())).during(single.stay(each.id())));
     attendees.replaceAll(
         each -> more.fillsIn().filter(each.id()::equals).isPresent() ? each.fillingIn() : each);
     PlanKnowledge knowledge =
@@ -109,9 +113,27 @@ class PlanDesk {
     return new Attendee(player.id(), standing, player.limits());
   }
 
-  /** The problem behind a stored session. */
+  /**
+   * The problem behind a stored session.
+   *
+   * @throws NotHere if a drill of its plan is no longer in the list
+   */
   PlanProblem problem(Session session) {
+    session.plan().blocks().stream()
+        .filter(block -> !block.games().isEmpty())
+        .map(PlannedBlock::drill)
+        .filter(key -> catalogue.drills().stream().noneMatch(drill -> drill.key().equals(key)))
+        .findFirst()
+        .ifPresent(PlanDesk::refuseGone);
     return problem(session.plan().present(), List.of(), wish(session), more(session));
+  }
+
+  private static void refuseGone(DrillKey drill) {
+    throw new NotHere(
+        ("The drill \"%s\" of this plan is not in the list of drills any more, so the plan cannot"
+                + " be changed. The session can still be scored and looked at; maybe plan a new"
+                + " one.")
+            .formatted(drill));
   }
 
   SessionWish wish(Session session) {
@@ -124,7 +146,9 @@ class PlanDesk {
 
   /** What was asked for beyond the usual. */
   MoreWishes more(Session session) {
-    return store.settings().get(MORE + session.id()).map(MoreWishes::of).orElse(MoreWishes.NONE);
+    MoreWishes more =
+        store.settings().get(MORE + session.id()).map(MoreWishes::of).orElse(MoreWishes.NONE);
+    return more.with(more.single().startingAt(session.start()));
   }
 
   void keepWish(Session session, Coverage coverage, MoreWishes more) {

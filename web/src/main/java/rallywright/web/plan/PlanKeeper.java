@@ -61,7 +61,10 @@ class PlanKeeper {
     return kept;
   }
 
-  /** Stores what belongs beside a session, such as new players, and it, unless the session is another one by now. */
+  /**
+   * Stores what belongs beside a session, such as new players, and it, unless the session is
+   * another one by now.
+   */
   Kept keep(OpenSession seen, Session next, Runnable beside) {
     return store.inOneStep(
         () -> {

@@ -107,6 +107,7 @@ final class PlanView {
         check.clock().fits(),
         coverage,
         check.brokenRules().stream().map(PlanCheck.BrokenRule::sentence).toList(),
+        PlanBlock.notes(open, check),
         check.clock().fits() && check.brokenRules().isEmpty() ? check.gapWords() : "",
         problem,
         offered(),

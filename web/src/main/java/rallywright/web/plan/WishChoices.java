@@ -23,16 +23,7 @@ public final class WishChoices {
             && List.of("", Requests.Spare.SIT_OUT.name()).contains(form.value("spare"))
             && List.of("", Requests.Ends.USUAL.name()).contains(form.value("ends"));
     boolean nothing =
-        List.of(
-                "pinned",
-                "forbidden",
-                "focus",
-                "restEvery",
-                "fillsIn",
-                "missing",
-                "twice",
-                "uncounted")
-            .stream()
+        List.of("pinned", "forbidden", "focus", "restEvery", "fillsIn", "missing").stream()
             .allMatch(name -> form.value(name).isEmpty());
     return !usual || !nothing;
   }

@@ -21,6 +21,7 @@ import rallywright.engine.club.Venue;
 import rallywright.engine.club.VenueId;
 import rallywright.engine.plan.Coverage;
 import rallywright.engine.plan.SessionPlan;
+import rallywright.engine.plan.SessionWish;
 import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.web.page.AllowedNumber;
@@ -37,7 +38,11 @@ final class WishForm {
           SessionPlan.LONGEST_MINUTES,
           "Maybe 90.");
   private static final AllowedNumber COURTS =
-      new AllowedNumber("The number of courts", 1, Venue.MOST_COURTS, "Maybe 1.");
+      new AllowedNumber(
+          "The number of courts",
+          1,
+          SessionWish.MOST_COURTS,
+          "Maybe plan two groups, each on courts of its own.");
 
   /** What stands for the last session among the templates; no template is named like this. */
   private static final String LAST = "(last session)";
@@ -123,14 +128,16 @@ final class WishForm {
     Coverage coverage = in.choice("coverage", "The coverage", Coverage.FULL);
     List<PlayerId> present = present(in);
     List<Player> walkIns = WalkIns.read(in, "walkIns", store);
-    if (present.size() + walkIns.size() < 2) {
+    if (present.isEmpty() && walkIns.isEmpty()) {
       in.problem(
           "who",
-          "A session needs at least 2 players, but "
-              + (present.size() + walkIns.size())
-              + " will be there. Maybe tick who comes, or add a walk-in by name.");
+          "A session needs somebody, but nobody will be there. Maybe tick who comes, or add a"
+              + " walk-in by name.");
     }
     MoreWishes more = MoreWishes.read(in);
+    if (start != null) {
+      more = more.with(PlayerWishes.read(in, there(present, walkIns), start));
+    }
     Optional<SessionPlan> template = template(in);
     refuseUnknown(in, "venue", "The venue", venues());
     refuseUnknown(in, "group", "The group", groups());
@@ -140,6 +147,12 @@ final class WishForm {
     return new Wished(
         name, date, start, venue(in), group(in), present, walkIns, minutes, courts, coverage, more,
         template);
+  }
+
+  private List<Player> there(List<PlayerId> present, List<Player> walkIns) {
+    List<Player> there = new ArrayList<>(walkIns);
+    offered().stream().filter(each -> present.contains(each.id())).forEach(there::add);
+    return there;
   }
 
   private static void refuseUnknown(

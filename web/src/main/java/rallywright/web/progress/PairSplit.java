@@ -60,10 +60,10 @@ public record PairSplit(String sides, Estimate estimate) {
     String pair = pair(split.a(), names);
     return new PairSplit(
         pair + " v " + pair(split.b(), names),
-        new Estimate(
+        Estimate.ofChance(
             GAMES,
             outlook.low(),
-            Math.max(outlook.low(), Math.min(outlook.high(), outlook.chance())),
+            outlook.chance(),
             outlook.high(),
             "%s would win about %d games in 100, likely %d to %d."
                 .formatted(

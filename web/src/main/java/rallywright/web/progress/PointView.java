@@ -118,7 +118,7 @@ public record PointView(
     return new PartnerRow(
         line.partner().value(),
         line.name(),
-        new Estimate(
+        Estimate.ofChance(
             GAMES,
             line.outlook().low(),
             line.outlook().chance(),

@@ -107,6 +107,7 @@ final class ProgressPages {
     model.addAttribute("needs", advice(player, reading));
     model.addAttribute("measures", measures(player, reading));
     model.addAttribute("points", PointView.of(player.id(), readings.points()));
+    model.addAttribute("notes", NoteOnPlayer.of(readings.history().sessions(), player.id()));
     model.addAttribute("load", LoadView.of(loads(player), readings.history().today()));
     if (!comparison.form().problems().isEmpty()) {
       response.setStatus(UNPROCESSABLE);

@@ -9,6 +9,7 @@ import rallywright.web.oncourt.OpenSession;
 /**
  * One block in words.
  *
+ * @param id its id
  * @param number its place in the session, from 1
  * @param title what it is called
  * @param minutes how long it usually takes, in whole minutes
@@ -17,6 +18,7 @@ import rallywright.web.oncourt.OpenSession;
  * @param counts what was counted of a yardstick, one line a player
  */
 public record BlockWords(
+    String id,
     int number,
     String title,
     long minutes,
@@ -34,6 +36,7 @@ public record BlockWords(
 
   private static BlockWords of(OpenSession open, int number, PlannedBlock block) {
     return new BlockWords(
+        block.id().value(),
         number,
         open.title(block),
         Math.round(block.time().mean()),

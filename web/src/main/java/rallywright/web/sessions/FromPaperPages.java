@@ -79,7 +79,7 @@ final class FromPaperPages {
       response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
       return show(open, in.form(), request, model);
     }
-    desk.keepTyped(open.session().id(), typed);
+    desk.keepTyped(open, typed);
     Confirmation.say(
         redirect,
         typed.isEmpty()

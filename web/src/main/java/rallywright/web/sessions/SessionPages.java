@@ -17,6 +17,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionId;
 import rallywright.paper.press.QrPicture;
+import rallywright.web.notes.NoteLines;
 import rallywright.web.oncourt.Arrivals;
 import rallywright.web.oncourt.CourtAccess;
 import rallywright.web.oncourt.OpenSession;
@@ -161,6 +162,7 @@ final class SessionPages {
     model.addAttribute("weather", open.isIndoors() ? List.of() : weather(open, frame));
     model.addAttribute("arrival", arrival);
     model.addAttribute("known", desk.namesBeside(session));
+    model.addAttribute("notes", NoteLines.of(open));
     model.addAttribute("code", code);
     model.addAttribute("noCode", address.reason());
     return "sessions/one";

@@ -2,6 +2,7 @@
 
 import { newId } from './ids.js';
 import { names, undoable, written } from './model.js';
+import { dropNote, keepNote, openNote } from './notes.js';
 import { isSideOut } from './score.js';
 
 /** @typedef {import('./fold.js').CourtEvent} CourtEvent */
@@ -140,8 +141,14 @@ function undo(scene) {
   };
 }
 
+/** Going back takes everybody along, so it is asked first. */
 /** @param {Scene} scene @returns {Outcome} */
 function startBlock(scene) {
+  return scene.isBehind() ? { choice: { sheet: { kind: 'back' } } } : startNow(scene);
+}
+
+/** @param {Scene} scene @returns {Outcome} */
+function startNow(scene) {
   const { block } = scene;
   if (!block) {
     return {};
@@ -220,6 +227,8 @@ export const actions = {
   warmer,
   damper,
   'start-block': startBlock,
+  'start-back': startNow,
+  follow: () => ({ choice: { block: null, game: null, timeCalled: false, sheet: null } }),
   'next-block-now': nextBlock,
   'next-block': (scene) => scene.openGames().length > 0
     ? { choice: { sheet: { kind: 'others-play' } } } : nextBlock(scene),
@@ -266,6 +275,9 @@ export const actions = {
       ? [{ type: /** @type {const} */ ('block-ended'), block: scene.session.current }] : []),
     { type: 'session-ended' }], choice: { block: 'end', said: 'The session is over.' } }),
   weather: (scene, data) => weather(scene, { [data.part ?? '']: data.value }),
+  'open-note': openNote,
+  'keep-note': keepNote,
+  'drop-note': dropNote,
   stays: () => ({ choice: { stays: true } }),
 };
 

@@ -12,7 +12,7 @@ import { after, start as beginning, winnerAt } from './score.js';
  * @typedef {object} CourtEvent
  * @property {string} id made by the phone
  * @property {'rally'|'first-server'|'final-score'|'time-called'|'undone'|'block-started'|
- *   'block-ended'|'yardstick'|'conditions'|'effort'|'session-ended'} type
+ *   'block-ended'|'block-limited'|'yardstick'|'conditions'|'effort'|'note'|'session-ended'} type
  * @property {number} at when the phone saw it, in milliseconds since 1970
  * @property {number} [v] the version of this form
  * @property {string} [session]
@@ -37,6 +37,10 @@ import { after, start as beginning, winnerAt } from './score.js';
  * @property {'NONE'|'BLINDING'} [sun]
  * @property {number} [celsius]
  * @property {number} [humidityPercent]
+ * @property {string} [text] of a note; missing where only the coach may read it
+ * @property {string} [instead] the note that this one corrects
+ * @property {number} [minutesLeft] how long a block goes on from `at`
+ * @property {string[]} [without] games of a block that fall away
  */
 
 /**
@@ -157,6 +161,7 @@ function status(state, given, clockEnded, last) {
  * @property {string|null} current the block that is on now
  * @property {Map<string, CourtEvent>} starts by block, the event that started it first
  * @property {Map<string, CourtEvent>} ends by block
+ * @property {Map<string, CourtEvent>} limits by block, what was said of its end while it was on
  * @property {Map<string, CourtEvent>} counts by block and player, the newest count
  * @property {CourtEvent|null} conditions
  * @property {Map<string, CourtEvent>} efforts by player
@@ -178,6 +183,7 @@ export function foldSession(blocks, events) {
     current: null,
     starts: new Map(),
     ends: new Map(),
+    limits: new Map(),
     counts: new Map(),
     conditions: null,
     efforts: new Map(),
@@ -215,12 +221,15 @@ function take(session, event, late) {
   if (event.type === 'block-started' && event.block) {
     session.current = late ? session.current : event.block;
     session.ends.delete(event.block);
+    session.limits.delete(event.block);
     if (!session.starts.has(event.block)) {
       session.starts.set(event.block, event);
     }
   } else if (event.type === 'block-ended' && event.block) {
     session.ends.set(event.block, event);
     session.current = session.current === event.block ? null : session.current;
+  } else if (event.type === 'block-limited' && event.block) {
+    session.limits.set(event.block, event);
   } else if (event.type === 'yardstick') {
     session.counts.set(`${event.block} ${event.player}`, event);
   } else if (event.type === 'conditions') {

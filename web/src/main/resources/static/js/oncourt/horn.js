@@ -1,8 +1,9 @@
 // The sound at the end of a timed block, and a screen that stays on.
 
+import { dueAt, endsByClock } from './clock.js';
+
 /** @typedef {import('./model.js').Scene} Scene */
 
-const MINUTE_MS = 60000;
 const BLASTS = [0, 0.45, 0.9];
 
 /**
@@ -47,9 +48,8 @@ export class Horn {
   listen(scene, now) {
     const block = scene.plan.blocks.find((each) => each.id === scene.session.current);
     const started = block ? scene.session.starts.get(block.id) : undefined;
-    const byClock = block && (block.games.length === 0 || block.end === 'BY_CLOCK');
-    const wanted = byClock && started && block.kind !== 'YARDSTICK'
-      ? `${started.id} ${started.at + block.minutes * MINUTE_MS}` : '';
+    const wanted = block && started && endsByClock(scene, block) && block.kind !== 'YARDSTICK'
+      ? `${started.id} ${dueAt(scene, block)}` : '';
     if (wanted === this.laidFor || !this.audio) {
       return;
     }

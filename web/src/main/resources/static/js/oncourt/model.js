@@ -74,7 +74,8 @@ import { at, isSideOut } from './score.js';
  * @property {[number|null, number|null]} picked an unfinished score that is being picked
  * @property {{kind: string, id?: string}|null} sheet
  * @property {string} said what was just done
- * @property {string} problem why the last change of who plays was not made
+ * @property {string} problem why the last change of who plays was not made, or a note not kept
+ * @property {string} about what a note that is being written is about; empty as usual
  * @property {'right'|'left'} hand
  * @property {'usual'|'large'} size of the type
  * @property {'auto'|'bright'|'dark'} light
@@ -99,9 +100,10 @@ export class Scene {
     this.events = events;
     this.session = foldSession(plan.blocks, events);
     this.block = this.shownBlock();
-    this.lanes = [...new Set((this.block?.games ?? []).map((game) => game.lane))];
+    this.games = (this.block?.games ?? []).filter((game) => !this.fallsAway(game));
+    this.lanes = [...new Set(this.games.map((game) => game.lane))];
     this.lane = this.lanes.includes(choice.lane ?? '') ? choice.lane : this.lanes[0] ?? null;
-    this.laneGames = (this.block?.games ?? []).filter((game) => game.lane === this.lane);
+    this.laneGames = this.games.filter((game) => game.lane === this.lane);
     this.game =
       this.laneGames.find((game) => game.id === choice.game)
       ?? this.laneGames.find((game) => !this.isOver(game))
@@ -112,7 +114,7 @@ export class Scene {
   /** @returns {BlockPlan|null} null once everything has been played */
   shownBlock() {
     const { blocks } = this.plan;
-    if (this.choice.block === 'end') {
+    if (this.choice.block === 'end' || (this.choice.block === null && this.session.end)) {
       return null;
     }
     const wanted = this.choice.block ?? this.session.current;
@@ -148,7 +150,27 @@ export class Scene {
 
   /** Games of the block shown that are not over. */
   openGames() {
-    return (this.block?.games ?? []).filter((game) => !this.isOver(game));
+    return this.games.filter((game) => !this.isOver(game));
+  }
+
+  /** Whether a game is not played any more because its block ends sooner. @param {GamePlan} game */
+  fallsAway(game) {
+    const limit = this.session.limits.get(this.block?.id ?? '');
+    return Boolean(limit?.without?.includes(game.id)) && this.view(game).status === 'NOT_BEGUN';
+  }
+
+  /** The block that is on for everybody, or was last. @returns {BlockPlan|null} */
+  present() {
+    const { blocks } = this.plan;
+    const started = blocks.filter(({ id }) => this.session.starts.has(id));
+    return blocks.find(({ id }) => id === this.session.current) ?? started.pop() ?? null;
+  }
+
+  /** Whether the others have gone on from the block shown. */
+  isBehind() {
+    const present = this.present();
+    return this.block !== null && present !== null && !this.isOn()
+      && this.plan.blocks.indexOf(this.block) < this.plan.blocks.indexOf(present);
   }
 
   /** Whether those who play should hear now who stands where. */
@@ -183,7 +205,16 @@ export class Scene {
 
   /** @param {string|undefined} id */
   blockTitle(id) {
-    return this.plan.blocks.find((block) => block.id === id)?.title ?? 'a block';
+    const block = this.plan.blocks.find((each) => each.id === id);
+    return block ? this.titleOf(block) : 'a block';
+  }
+
+  /** The title of a block, with its number where one that is on or near has the same. */
+  /** @param {BlockPlan} block */
+  titleOf(block) {
+    const near = [this.block, this.present(), this.next()];
+    const same = near.some((each) => each && each !== block && each.title === block.title);
+    return same ? `${this.plan.blocks.indexOf(block) + 1}. ${block.title}` : block.title;
   }
 }
 
@@ -210,6 +241,8 @@ export function undoable(scene) {
 /** @param {Scene} scene @returns {CourtEvent|null} */
 function lastHere(scene) {
   const { block, game, session, choice } = scene;
+  // The start of a block from which the others have gone on is not this phone's to take back.
+  const start = block && !scene.isBehind() ? session.starts.get(block.id) ?? null : null;
   const newest = (/** @type {(event: CourtEvent) => boolean|undefined} */ test) =>
     [...session.counted].reverse().find(test) ?? null;
   if (!block) {
@@ -217,17 +250,17 @@ function lastHere(scene) {
   }
   if (block.kind === 'YARDSTICK') {
     const counts = newest((event) => event.type === 'yardstick' && event.block === block.id);
-    return counts ?? session.starts.get(block.id) ?? null;
+    return counts ?? start;
   }
   if (choice.mode === 'lanes' && block.games.length > 0) {
     const here = new Set(block.games.map((each) => each.id));
     return newest((event) => event.game !== undefined && here.has(event.game))
-      ?? session.starts.get(block.id) ?? null;
+      ?? start;
   }
   if (game && scene.view(game).last) {
     return scene.view(game).last;
   }
-  return newest((event) => event.type === 'block-started' && event.block === block.id);
+  return start && newest((event) => event.type === 'block-started' && event.block === block.id);
 }
 
 /** A block that started when another ended: both go together. */

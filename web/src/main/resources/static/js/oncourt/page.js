@@ -23,7 +23,7 @@ const by = phoneName();
 const horn = new Horn();
 const KEPT = `rallywright-view ${session}`;
 const NEW = { mode: 'result', block: null, lane: null, game: null, player: null, timeCalled: false,
-  picked: [null, null], sheet: null, said: '', problem: '', hand: 'right', size: 'usual',
+  picked: [null, null], sheet: null, said: '', problem: '', about: '', hand: 'right', size: 'usual',
   light: 'auto', sound: 'on', buzz: 'on', guide: '', ask: 'off', ready: '', stays: false };
 /** What stays chosen after a reload. */
 const LASTING = /** @type {const} */ (['mode', 'lane', 'game', 'player', 'hand', 'size', 'light',
@@ -101,11 +101,12 @@ function show() {
 /** A game under a finger stays, whatever begins elsewhere; otherwise the phone follows. */
 /** @param {Scene} now */
 function stay(now) {
-  const on = now.session.current;
+  const on = now.session.end ? 'end' : now.session.current;
   if (wasOn !== undefined && wasOn !== on && choice.block === null && wasOn !== null) {
     const before = sceneOf({ ...choice, block: wasOn });
     if (before.game && before.view(before.game).status === 'RUNNING' && on !== null) {
-      choice = { ...choice, block: wasOn, said: `${now.blockTitle(on)} has started.` };
+      choice = { ...choice, block: wasOn, said: on === 'end' ? 'The session has ended.'
+        : `${now.blockTitle(on)} has started.` };
       now.choice = choice;
       Object.assign(now, sceneOf(choice));
     }
@@ -146,7 +147,8 @@ function tapped(event) {
     return;
   }
   const at = sync.now();
-  const outcome = actions[button.dataset.act ?? '']?.(now, button.dataset, at) ?? {};
+  const data = { ...button.dataset, text: typed('note') };
+  const outcome = actions[button.dataset.act ?? '']?.(now, data, at) ?? {};
   choice = { ...choice, problem: '', ...outcome.choice };
   keep();
   if (outcome.events && outcome.events.length > 0) {
@@ -178,6 +180,11 @@ const others = {
   'load-page': () => loadNewPage(),
 };
 
+/** What stands in a field, if it is on the page. @param {string} id @returns {string} */
+function typed(id) {
+  return /** @type {HTMLInputElement|null} */ (document.getElementById(id))?.value ?? '';
+}
+
 /** The finger and the ear hear that an entry was taken. */
 /** @param {Partial<import('./fold.js').CourtEvent>[]} made */
 function confirm(made) {
@@ -195,7 +202,7 @@ function confirm(made) {
 async function changePeople(data) {
   const field = /** @type {HTMLInputElement|null} */ (document.getElementById('arrival'));
   const { done, problem } = data.act === 'arrive'
-    ? await arrive(sync, field?.value ?? '') : await swap(sync, data);
+    ? await arrive(sync, typed('arrival')) : await swap(sync, data);
   if (done && field) {
     field.value = '';
   }

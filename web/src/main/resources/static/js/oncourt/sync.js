@@ -8,7 +8,7 @@ import { queueOf } from './queue.js';
 /** @typedef {import('./queue.js').Refused} Refused */
 
 /** The form in which this page talks; a server with a smaller number does not understand it. */
-const FORM = 2;
+const FORM = 3;
 const FIRST_PAUSE_MS = 1000;
 const LONGEST_PAUSE_MS = 60000;
 const LOOK_EVERY_MS = 4000;
@@ -34,6 +34,7 @@ const SLOW_ANSWER_MS = 5000;
  * @property {Refused[]} refused all that the server did not take
  * @property {boolean} lasting whether a reload keeps unsent events
  * @property {boolean} outdated whether the server has a newer page
+ * @property {string} trouble why the server cannot keep anything just now, or an empty text
  */
 
 export class Sync {
@@ -65,6 +66,7 @@ export class Sync {
     this.older = false;
     this.met = false;
     this.outdated = false;
+    this.trouble = '';
     this.reached = true;
     this.busy = false;
     this.pause = FIRST_PAUSE_MS;
@@ -129,6 +131,7 @@ export class Sync {
       refused: this.refused,
       lasting: this.queue?.lasting ?? false,
       outdated: this.outdated,
+      trouble: this.trouble,
     };
   }
 
@@ -221,6 +224,7 @@ export class Sync {
     }
     /** @type {{answers: {id: string, outcome: string, reason?: string}[]}} */
     const { answers } = await response.json();
+    this.trouble = '';
     await this.setAside(answers.filter(({ outcome }) => outcome === 'refused'));
     answers.forEach(({ id }) => this.unsent.delete(id));
     await this.queue?.drop(answers.map((answer) => answer.id));
@@ -277,7 +281,8 @@ export class Sync {
     this.older = (state.form ?? 1) < FORM;
     this.outdated = state.build !== undefined && state.build !== this.phone.build;
     const before = this.home.length;
-    this.home = [...this.home.slice(0, state.from), ...state.events];
+    const fresh = /** @type {CourtEvent[]} */ (state.events).map((event) => this.whole(event));
+    this.home = [...this.home.slice(0, state.from), ...fresh];
     this.visitor = state.visitor ?? this.visitor;
     if (state.plan) {
       this.plan = state.plan;
@@ -295,6 +300,14 @@ export class Sync {
     await this.queue?.drop(late);
   }
 
+  /** Other phones' notes come without their text; an own one keeps it. */
+  /** @param {CourtEvent} event @returns {CourtEvent} */
+  whole(event) {
+    const known = event.type === 'note' && event.text === undefined
+      ? [...this.own, ...this.home].find(({ id }) => id === event.id) : undefined;
+    return known ?? event;
+  }
+
   /**
    * One message. A server that was started anew has forgotten the visit, not the key: then the key
    * opens the session again, once.
@@ -304,6 +317,9 @@ export class Sync {
     const response = await this.reach(what, how);
     if (response?.status === 409) {
       this.older = true;
+    }
+    if (response?.status === 503) {
+      this.trouble = (await response.json()).problem ?? '';
     }
     if (response && !response.ok) {
       throw new Error(`answered ${response.status}`);

@@ -19,6 +19,7 @@ import rallywright.engine.club.Standing;
 import rallywright.paper.DrillBook;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreAddress;
+import rallywright.web.oncourt.ChangeTrail;
 import rallywright.web.oncourt.SessionDesk;
 import rallywright.web.weather.WeatherBook;
 
@@ -40,7 +41,7 @@ class ClubReadingsTest {
     context = new AnnotationConfigApplicationContext();
     context.registerBean(ClubStore.class, () -> store);
     context.registerBean(DrillBook.class, () -> new DrillBook(shipped::drill, shipped::yardstick));
-    context.register(WeatherBook.class, SessionDesk.class, ClubReadings.class);
+    context.register(ChangeTrail.class, WeatherBook.class, SessionDesk.class, ClubReadings.class);
     context.refresh();
     readings = context.getBean(ClubReadings.class);
     store.players().save(ADA);

@@ -1,7 +1,7 @@
 // What surrounds every view: the bar on top, the way home, the row of what can be done next.
 
 import { el } from '../dom.js';
-import { clock } from '../clock.js';
+import { clock, endsByClock } from '../clock.js';
 import { names, undoable, written } from '../model.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
@@ -23,7 +23,7 @@ export function bar(scene, way, now) {
 /** The time left in games that end by the horn. @param {Scene} scene @param {number} now */
 function hornIn(scene, now) {
   const { block } = scene;
-  return block && block.end === 'BY_CLOCK' && block.games.length > 0 && scene.isOn()
+  return block && block.games.length > 0 && endsByClock(scene, block) && scene.isOn()
     ? el('span.bar-way', { role: 'timer', 'data-key': 'horn' },
       clock(scene, block, now).text)
     : null;
@@ -48,7 +48,7 @@ export function saveButton() {
 
 /** Things that need a word. @param {Scene} scene @param {import('../sync.js').Way} way */
 export function notices(scene, way) {
-  return [stay(scene), shut(scene, way), version(way), refused(way)]
+  return [stay(scene), shut(scene, way), version(way), trouble(way), refused(way)]
     .filter((node) => node !== null);
 }
 
@@ -82,6 +82,15 @@ function version(way) {
     el('button.button', { 'data-act': 'load-page' }, 'Load it'));
 }
 
+/** The server is there and cannot keep anything. @param {import('../sync.js').Way} way */
+function trouble(way) {
+  return way.trouble === '' ? null : el('div.notice', { role: 'alert', 'data-key': 'trouble' },
+    el('p', {}, 'The laptop cannot store scores just now. They stay on this phone and are sent '
+      + 'again by themselves. Tell the coach.'),
+    el('p.small', {}, way.trouble),
+    saveButton());
+}
+
 /** @param {import('../sync.js').Way} way */
 function refused(way) {
   return way.news.length === 0 ? null : el('div.notice', { role: 'alert', 'data-key': 'refused' },
@@ -102,12 +111,19 @@ export function onward(scene) {
   if (scene.game && scene.isOver(scene.game) && following) {
     return leading('next-game', 'Next game', `${who(following, 'A')} – ${who(following, 'B')}`);
   }
+  if (scene.session.end) {
+    return leading('to-end', 'Next', 'Effort and end');
+  }
   const block = scene.next();
+  if (scene.isBehind()) {
+    return leading('follow', 'On to', scene.blockTitle(scene.present()?.id));
+  }
   if (!scene.isOn()) {
-    return leading('start-block', 'Start', scene.block?.title ?? '');
+    return leading('start-block', 'Start', scene.blockTitle(scene.block?.id));
   }
   const done = scene.openGames().length === 0;
-  return leading(block ? 'next-block' : 'to-end', 'Next', block?.title ?? 'Effort and end', done);
+  return leading(block ? 'next-block' : 'to-end', 'Next',
+    block ? scene.titleOf(block) : 'Effort and end', done);
 }
 
 /** Who plays a side and in which role. @param {import('../model.js').GamePlan} game

@@ -9,7 +9,7 @@ import { onward, standing, undoButton } from './frame.js';
 
 /** @param {Scene} scene */
 export function lanes(scene) {
-  const games = scene.block?.games ?? [];
+  const { games } = scene;
   const turns = [...new Set(games.map((game) => game.turn))].sort((a, b) => a - b);
   const open = scene.openGames().length;
   return [

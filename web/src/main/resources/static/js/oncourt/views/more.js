@@ -13,6 +13,8 @@ export function more(scene, way) {
   return sheet('More', [
     way.unsent > 0 ? unsent(way.unsent) : null,
     way.refused.length > 0 ? notTaken(way.refused) : null,
+    el('button.button', { 'data-act': 'sheet', 'data-sheet': 'notes', 'data-key': 'notes' },
+      'Notes'),
     people(scene),
     scene.plan.indoors ? null : weather(scene),
     settings(scene),

@@ -7,6 +7,7 @@ import { endings } from './ending.js';
 import { sheet, standing } from './frame.js';
 import { guide } from './guide.js';
 import { more, wrong } from './more.js';
+import { note, notes } from './notes.js';
 import { headStart, resultGrid } from './scoring.js';
 
 /** @typedef {import('../model.js').Scene} Scene */
@@ -22,6 +23,9 @@ const SHEETS = {
   doubt,
   entries,
   'others-play': othersPlay,
+  back,
+  note,
+  notes,
   seats,
   counted,
   total,
@@ -42,7 +46,10 @@ function blocks(scene) {
     /** @type {string} */ state, /** @type {boolean} */ here) =>
     el('li', {}, el('button.choose', { 'data-act': 'show-block', 'data-block': id,
       'aria-current': here ? 'true' : null }, el('span', {}, title), el('span', {}, state)));
-  return sheet('The session', [el('ol.plain', {},
+  return sheet('The session', [
+    scene.isBehind() ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'back',
+      'data-key': 'back' }, `Take everybody back to ${scene.blockTitle(scene.block?.id)}`) : null,
+    el('ol.plain', {},
     scene.plan.blocks.map((block) => line(block.id, block.title, stateOf(scene, block),
       block === scene.block)),
     line('end', 'Effort and end', scene.session.end ? 'done' : '', scene.block === null))]);
@@ -58,7 +65,7 @@ function stateOf(scene, block) {
 
 /** @param {Scene} scene */
 function places(scene) {
-  const games = scene.block?.games ?? [];
+  const { games } = scene;
   return sheet('Your lane', [el('div', {}, scene.lanes.map((lane) => el('section', {},
     el('h3', {}, games.find((game) => game.lane === lane)?.place ?? ''),
     el('ul.plain', {}, games.filter((game) => game.lane === lane).map((game) =>
@@ -88,6 +95,7 @@ function drill(scene) {
     game && scene.view(game).last
       ? el('button.button', { 'data-act': 'sheet', 'data-sheet': 'entries' }, 'What was entered')
       : null,
+    el('button.button', { 'data-act': 'sheet', 'data-sheet': 'notes' }, 'Notes'),
     block.cues.length > 0 ? el('ul', {}, block.cues.map((cue) => el('li', {}, cue))) : null]);
 }
 
@@ -133,6 +141,19 @@ function othersPlay(scene) {
       el('button.act', { 'data-act': 'close' }, el('span.act-word', {}, 'Wait')),
       el('button.act.act-now', { 'data-act': 'next-block-now' },
         el('span.act-word', {}, 'Go on for all')))]);
+}
+
+/** Somebody wants to play a block again while the others have gone on. @param {Scene} scene */
+function back(scene) {
+  const there = scene.blockTitle(scene.present()?.id);
+  return sheet('Take everybody back?', [
+    el('p', {}, `The session has gone on to ${there}. Going back to `
+      + `${scene.blockTitle(scene.block?.id)} takes every phone and the board along. Scores stay as `
+      + 'they are; games that are still open there can be scored without going back.'),
+    el('div.acts', {},
+      el('button.act', { 'data-act': 'start-back' }, el('span.act-word', {}, 'Take all back')),
+      el('button.act.act-now', { 'data-act': 'follow' }, el('span.act-word', {}, 'On to'),
+        el('span.act-what', {}, there)))]);
 }
 
 /** @param {Scene} scene */
