@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 
 /** Two real pages in two profiles, tapped in turn by one hand of their own. */
 final class TapperPair implements AutoCloseable {
@@ -89,13 +90,16 @@ final class TapperPair implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() {
     going = false;
-    byHand(
-        () -> {
-          browsers.close();
-          return true;
-        });
+    hand.execute(browsers::close);
     hand.shutdown();
+    try {
+      if (!hand.awaitTermination(1, TimeUnit.MINUTES)) {
+        throw new IllegalStateException("The browser does not end.");
+      }
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+    }
   }
 }
