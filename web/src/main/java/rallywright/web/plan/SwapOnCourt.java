@@ -57,7 +57,9 @@ public final class SwapOnCourt {
   public String fromNowOn(SessionId session, Wish wish) {
     AtomicReference<String> done = new AtomicReference<>("");
     PlanEdit edit = keeper.change(session, open -> swapped(open, wish, done));
-    return edit instanceof PlanEdit.Refused refused ? refused.sentence() : done.get();
+    return edit instanceof PlanEdit.Refused refused
+        ? refused.sentence()
+        : String.valueOf(done.get());
   }
 
   private PlanEdit swapped(OpenSession open, Wish wish, AtomicReference<String> done) {
