@@ -73,6 +73,7 @@ final class FaultyWay implements AutoCloseable {
     }
   }
 
+  @SuppressWarnings("ArrayRecordComponent") // bytes on their way, never compared
   private record Late(byte[] request, AtomicLong left) {}
 
   /** A way to a server on this computer. */

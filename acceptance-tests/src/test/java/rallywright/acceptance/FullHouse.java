@@ -18,6 +18,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -38,6 +39,7 @@ final class FullHouse {
   private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
   private final ExecutorService hands = Executors.newCachedThreadPool();
+  private final List<Future<?>> rounds = new ArrayList<>();
   private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(32);
   private final Queue<Double> writes = new ConcurrentLinkedQueue<>();
   private final Queue<Double> looks = new ConcurrentLinkedQueue<>();
@@ -120,8 +122,12 @@ final class FullHouse {
   private void begin(LanePhone phone) {
     long first = (long) (Math.random() * 2 * LOOK_EVERY_MS);
     AtomicInteger round = new AtomicInteger();
-    clock.scheduleAtFixedRate(
-        () -> round(phone, round.incrementAndGet()), first, LOOK_EVERY_MS, TimeUnit.MILLISECONDS);
+    rounds.add(
+        clock.scheduleAtFixedRate(
+            () -> round(phone, round.incrementAndGet()),
+            first,
+            LOOK_EVERY_MS,
+            TimeUnit.MILLISECONDS));
   }
 
   private void startMeasuring() {
@@ -219,7 +225,7 @@ final class FullHouse {
   private double crowd(List<LanePhone> phones) throws Exception {
     AtomicInteger stored = new AtomicInteger();
     long end = System.nanoTime() + LIMIT_SECONDS * 1_000_000_000L;
-    List<java.util.concurrent.Future<?>> working = new ArrayList<>();
+    List<Future<?>> working = new ArrayList<>();
     for (int each = 0; each < CROWD; each++) {
       LanePhone phone = phones.get(each * phones.size() / CROWD);
       working.add(

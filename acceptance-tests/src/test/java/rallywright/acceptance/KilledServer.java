@@ -28,7 +28,7 @@ final class KilledServer {
   private static final int KILLS_A_SESSION = 10;
   private static final int MOST_WAITING = 5;
   private static final int BUSY = 20;
-  private static final Duration PATIENCE = Duration.ofSeconds(120);
+  private static final Duration PATIENCE = Duration.ofMinutes(2);
 
   private final LaneClub club;
   private final int kills;

@@ -1,6 +1,7 @@
 package rallywright.acceptance;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -8,17 +9,21 @@ import java.util.Locale;
  *
  * @param sorted the times
  */
-record Times(double[] sorted) {
+record Times(List<Double> sorted) {
+
+  Times {
+    sorted = List.copyOf(sorted);
+  }
 
   /** Of any times. */
   static Times of(Collection<Double> times) {
-    return new Times(times.stream().mapToDouble(Double::doubleValue).sorted().toArray());
+    return new Times(times.stream().sorted().toList());
   }
 
   /** The smallest time that at least this share of all does not exceed. */
   double at(double share) {
-    int place = (int) Math.ceil(share * sorted.length) - 1;
-    return sorted.length == 0 ? Double.NaN : sorted[Math.max(0, place)];
+    int place = (int) Math.ceil(share * sorted.size()) - 1;
+    return sorted.isEmpty() ? Double.NaN : sorted.get(Math.max(0, place));
   }
 
   /** How many a second, one after the other. */
@@ -27,13 +32,13 @@ record Times(double[] sorted) {
     for (double each : sorted) {
       sum += each;
     }
-    return sorted.length * 1000.0 / sum;
+    return sorted.size() * 1000.0 / sum;
   }
 
   /** A row of a table: number, p50, p99, longest. */
   String row() {
     return "%d | %.1f | %.1f | %.1f"
-        .formatted(sorted.length, at(0.5), at(0.99), at(1))
+        .formatted(sorted.size(), at(0.5), at(0.99), at(1))
         .toString()
         .toLowerCase(Locale.ROOT);
   }
