@@ -14,6 +14,7 @@ import rallywright.engine.drill.Skill;
 import rallywright.engine.plan.Attendee;
 import rallywright.engine.plan.PlanAnswer;
 import rallywright.engine.plan.PlanProblem;
+import rallywright.engine.plan.SearchWatch;
 import rallywright.engine.plan.SessionPlanner;
 import rallywright.engine.plan.SessionWish;
 import rallywright.engine.practice.PlayerStanding;
@@ -25,6 +26,11 @@ import rallywright.engine.session.SessionId;
 final class PlannedSessions {
 
   private PlannedSessions() {}
+
+  /** A sheet must hold any full plan, also one that is not the best. */
+  private static SearchWatch.Verdict oneRound(SearchWatch.Progress progress) {
+    return SearchWatch.Verdict.STOP;
+  }
 
   /** A session of players who differ, so that some games have head starts. */
   static SheetRequest of(int players, int minutes, int courts) {
@@ -41,7 +47,8 @@ final class PlannedSessions {
     }
     Catalogue catalogue = Catalogue.shipped();
     SessionWish wish = SessionWish.of(minutes, courts);
-    PlanAnswer answer = SessionPlanner.plan(PlanProblem.of(attendees, catalogue.drills(), wish));
+    PlanProblem problem = PlanProblem.of(attendees, catalogue.drills(), wish);
+    PlanAnswer answer = SessionPlanner.plan(problem, PlannedSessions::oneRound);
     if (!(answer instanceof PlanAnswer.Planned planned)) {
       throw new IllegalStateException("The session could not be planned: " + answer);
     }

@@ -134,6 +134,12 @@ final class WishForm {
           "A session needs somebody, but nobody will be there. Maybe tick who comes, or add a"
               + " walk-in by name.");
     }
+    if (present.size() + walkIns.size() > SessionWish.MOST_PLAYERS) {
+      in.problem(
+          "who",
+          "%d players are there; a session needs 1 to %d. Maybe plan two groups."
+              .formatted(present.size() + walkIns.size(), SessionWish.MOST_PLAYERS));
+    }
     MoreWishes more = MoreWishes.read(in);
     if (start != null) {
       more = more.with(PlayerWishes.read(in, there(present, walkIns), start));
