@@ -165,9 +165,10 @@ class LeavingIT {
     return pages;
   }
 
-  /** Downloads are looked at on their own; files of the look name nobody. */
+  /** Downloads are looked at on their own; files of the look and answers on shots name nobody. */
   private static boolean isPage(String address) {
     return !address.startsWith("/settings/")
+        && !address.startsWith("/shots?")
         && !address.matches("[^?]*\\.pdf(\\?.*)?")
         && !address.matches("/(css|js|fonts)/.*|.*\\.svg");
   }

@@ -51,13 +51,19 @@ final class CoachBrowser {
     return token.group(1);
   }
 
-  /** Posts a form as it is; where a plan is searched for, answers what the search ended with. */
+  /**
+   * Posts a form as it is; where a plan is searched for, takes the first good one and answers where
+   * that leads.
+   */
   HttpResponse<String> postBare(String path, String fields) {
     HttpResponse<String> answer = postAtOnce(path, fields);
     String next = answer.headers().firstValue("Location").orElse("");
-    return next.contains("/planning/") && !path.startsWith("/planning/")
-        ? untilPlanned(next.substring(next.indexOf("/planning/")))
-        : answer;
+    if (!next.contains("/planning/") || path.startsWith("/planning/")) {
+      return answer;
+    }
+    String search = next.substring(next.indexOf("/planning/"));
+    postAtOnce(search + "/enough", fields);
+    return untilPlanned(search);
   }
 
   /** Looks at a search for a plan until it has ended; answers where it leads then. */

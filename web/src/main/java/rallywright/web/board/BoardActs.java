@@ -96,7 +96,9 @@ final class BoardActs {
             .filter(game -> !open.isOver(game) && !on.contains(game.id()))
             .map(PlannedGame::id)
             .toList();
-    if (without.isEmpty()) {
+    long fresh =
+        without.stream().filter(game -> !open.progress().fallsAway(block.id(), game)).count();
+    if (fresh == 0) {
       return CoachAct.refused(
           "No lane has a game behind the one it is at, so nothing falls away. Maybe set the"
               + " minutes.");
@@ -104,7 +106,7 @@ final class BoardActs {
     return new CoachAct(
         List.of(limit(block, OptionalInt.empty(), without)),
         "Each lane finishes the game that it is at; %s fall away. The phones follow."
-            .formatted(without.size() == 1 ? "1 game" : without.size() + " games"));
+            .formatted(fresh == 1 ? "1 game" : fresh + " games"));
   }
 
   /** Takes back what was said of the end of the block that is on. */
