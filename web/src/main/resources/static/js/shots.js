@@ -24,6 +24,8 @@ class Shot {
     this.section = section;
     this.prefix = section.dataset.shot ?? '';
     this.asked = 0;
+    /** Whether the full answer waits for the live one. */
+    this.due = false;
     this.shown = 0;
     this.busy = false;
     this.again = false;
@@ -73,11 +75,21 @@ class Shot {
     this.full?.abort();
     this.section.classList.add('waiting-for');
     clearTimeout(this.rest);
-    this.rest = window.setTimeout(() => this.fetch('full'), REST);
+    this.due = false;
+    this.rest = window.setTimeout(() => this.finish(), REST);
     if (this.busy) {
       this.again = true;
     } else {
       this.fetch('live');
+    }
+  }
+
+  /** Asks for the full answer, after the live one that is on its way: it must be the last. */
+  finish() {
+    if (this.busy) {
+      this.due = true;
+    } else {
+      this.fetch('full');
     }
   }
 
@@ -116,6 +128,9 @@ class Shot {
       if (this.again) {
         this.again = false;
         this.fetch('live');
+      } else if (this.due) {
+        this.due = false;
+        this.fetch('full');
       }
     }
   }
