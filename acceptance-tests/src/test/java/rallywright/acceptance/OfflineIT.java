@@ -170,7 +170,9 @@ class OfflineIT {
 
       phone.tap("sheet", "[data-sheet=blocks]");
       phone.tap("show-block", "[data-block=b1]");
-      phone.tap("start-block", "");
+      phone.tap("sheet", "[data-sheet=blocks]");
+      phone.tap("sheet", "[data-sheet=back]");
+      phone.tap("start-back", "");
       phone.waitUntilHome();
       context.setOffline(true);
       phone.page.evaluate("() => { const real = Date.now; Date.now = () => real() + 300000; }");
