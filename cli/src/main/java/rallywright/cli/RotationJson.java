@@ -7,17 +7,24 @@ import rallywright.engine.odds.FairGame.HeadStart;
 import rallywright.engine.rotation.RotationGame;
 import rallywright.engine.rotation.RotationMatch;
 import rallywright.engine.rotation.RotationSchedule;
+import rallywright.engine.rotation.RotationTime;
 
 /** A rotation as one JSON object; players are their numbers. */
 record RotationJson(
-    List<Round> rounds, int partnerRepeats, int opponentExcess, double worstDifference) {
+    List<Round> rounds,
+    int partnerRepeats,
+    int opponentExcess,
+    double worstDifference,
+    Minutes minutes) {
+
+  record Minutes(double mean, double nineInTen) {}
 
   record Round(int round, List<Match> matches, List<Integer> sitting) {}
 
   record Match(
       int court, @Nullable Integer lane, List<Integer> a, List<Integer> b, HeadStart headStart) {}
 
-  static RotationJson of(RotationGame game, RotationSchedule schedule) {
+  static RotationJson of(RotationGame game, RotationSchedule schedule, RotationTime time) {
     return new RotationJson(
         schedule.rounds().stream()
             .map(
@@ -29,7 +36,8 @@ record RotationJson(
             .toList(),
         schedule.measures().partnerRepeats(),
         schedule.measures().opponentExcess(),
-        schedule.measures().worstDifference());
+        schedule.measures().worstDifference(),
+        new Minutes(time.minutesMean(), time.minutesP90()));
   }
 
   private static Match match(RotationGame game, RotationMatch match) {

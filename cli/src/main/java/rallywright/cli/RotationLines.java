@@ -11,6 +11,7 @@ import rallywright.engine.rotation.RotationMatch;
 import rallywright.engine.rotation.RotationMeasures;
 import rallywright.engine.rotation.RotationRound;
 import rallywright.engine.rotation.RotationSchedule;
+import rallywright.engine.rotation.RotationTime;
 
 /** A rotation for people: a table with a line for each round, then what it comes to. */
 final class RotationLines {
@@ -19,7 +20,8 @@ final class RotationLines {
 
   private RotationLines() {}
 
-  static void print(PrintWriter out, RotationGame game, RotationSchedule schedule) {
+  static void print(
+      PrintWriter out, RotationGame game, RotationSchedule schedule, RotationTime time) {
     RotationRound longest =
         schedule.rounds().stream()
             .max((one, other) -> one.matches().size() - other.matches().size())
@@ -46,6 +48,7 @@ final class RotationLines {
     }
     out.println();
     sentences(game, schedule.measures()).forEach(out::println);
+    out.println(time.sentence());
     out.flush();
   }
 

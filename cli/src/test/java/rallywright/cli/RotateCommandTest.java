@@ -58,6 +58,11 @@ class RotateCommandTest {
     assertThat(answer.get("partnerRepeats").asInt(-1)).isZero();
     assertThat(answer.get("opponentExcess").asInt(-1)).isZero();
     assertThat(answer.get("worstDifference").asDouble(-1)).isZero();
+    // Seven rounds of some 35 rallies (33.5 and 39.3 in published finals) of 22 s, and a minute
+    // each to change places: about 100 minutes; the later of two courts makes them more.
+    double mean = answer.at("/minutes/mean").asDouble();
+    assertThat(mean).isBetween(90.0, 130.0);
+    assertThat(answer.at("/minutes/nineInTen").asDouble()).isBetween(1.05 * mean, 1.4 * mean);
   }
 
   @Test
@@ -94,6 +99,7 @@ class RotateCommandTest {
     String table = run("--players 13 --courts 3 --rounds 8 --apart 2-9");
     assertThat(table)
         .contains("round", "court 3", "sit out", "never twice running")
+        .contains("8 rounds to 11 without a horn take about", "nine times in ten at most")
         .contains("Nobody has the same partners twice.");
     assertThat(table.lines().filter(line -> line.contains(" v "))).hasSize(8);
     assertThat(run("--players 13 --courts 3 --rounds 8 --apart 2-9")).isEqualTo(table);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.pace.RallyPace;
 
 /**
  * A day of games as it runs: what was asked for, the rounds, which of them is being played, and the
@@ -238,5 +239,22 @@ public record PlayDay(DayWish wish, List<RotationRound> rounds, List<DayResult> 
    */
   public RotationMeasures measures() {
     return RotationMeasures.of(wish.rotation(List.of()), rounds);
+  }
+
+  /**
+   * How long the rounds after the one being played take without a horn. Rounds of a ladder that are
+   * not known yet are taken to be like the last that is.
+   *
+   * @param pace seconds of a rally in this game
+   * @return the time; of no rounds where none follows
+   */
+  public RotationTime timeToCome(RallyPace pace) {
+    List<RotationRound> ahead = new ArrayList<>(rounds.subList(now, rounds.size()));
+    while (!wish.style().isKnownAhead()
+        && !rounds.isEmpty()
+        && now + ahead.size() < wish.rounds()) {
+      ahead.add(rounds.get(rounds.size() - 1));
+    }
+    return RotationTime.of(wish.players(), ahead, wish.rotation(List.of()).format(), pace);
   }
 }

@@ -49,11 +49,14 @@ final class UnevenMatches {
   }
 
   private HeadStart search(long steps) {
-    Probability a = Probability.of(1 / (1 + Math.exp(-STEP * steps)));
-    RallyChances chances =
-        format.scoring().everyRallyScores()
-            ? RallyChances.ofRally(a)
-            : RallyChances.ofServe(a, a.complement());
-    return HeadStartSearch.bestHeadStart(format, chances, Probability.EVEN);
+    return HeadStartSearch.bestHeadStart(format, chances(format, STEP * steps), Probability.EVEN);
+  }
+
+  /** What sides that differ by so many logits have in each rally. */
+  static RallyChances chances(GameFormat format, double difference) {
+    Probability a = Probability.of(1 / (1 + Math.exp(-difference)));
+    return format.scoring().everyRallyScores()
+        ? RallyChances.ofRally(a)
+        : RallyChances.ofServe(a, a.complement());
   }
 }

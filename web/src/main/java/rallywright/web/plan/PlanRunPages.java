@@ -18,6 +18,11 @@ import rallywright.web.page.PageFrames;
 @Controller
 final class PlanRunPages {
 
+  /**
+   * A page that shows the progress is answered after this time, or as soon as the plan is there.
+   */
+  private static final long STEP_MILLIS = 400;
+
   private final PlanRuns runs;
   private final PageFrames frames;
 
@@ -34,8 +39,8 @@ final class PlanRunPages {
       RedirectAttributes redirect,
       Model model) {
     PlanRun search = find(run);
-    Optional<WishPlanner.Outcome> outcome = search.outcome(0);
     boolean part = "true".equals(request.getHeader("HX-Request"));
+    Optional<WishPlanner.Outcome> outcome = search.outcome(part ? STEP_MILLIS : 0);
     if (outcome.isPresent() && !part) {
       return ended(search, outcome.get(), redirect);
     }

@@ -69,6 +69,7 @@ final class DayPages {
     model.addAttribute("saved", saved);
     model.addAttribute("when", DayWords.of(saved.date()));
     model.addAttribute("view", view(saved));
+    model.addAttribute("time", desk.time(saved));
     model.addAttribute("form", form);
     model.addAttribute("known", desk.namesBeside(saved));
     return "rotation/one";

@@ -15,6 +15,7 @@ import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.drill.Drill;
+import rallywright.engine.pace.RallyPace;
 import rallywright.engine.reading.GameStrength;
 import rallywright.engine.rotation.DayAnswer;
 import rallywright.engine.rotation.DayStyle;
@@ -23,6 +24,7 @@ import rallywright.engine.rotation.Pairing;
 import rallywright.engine.rotation.PlayDay;
 import rallywright.engine.rotation.RotationGame;
 import rallywright.engine.rotation.RotationPlayer;
+import rallywright.engine.rotation.RotationTime;
 import rallywright.engine.rotation.SavedDay;
 import rallywright.paper.FirstNames;
 import rallywright.store.ClubStore;
@@ -35,11 +37,13 @@ final class RotationDesk {
 
   private final ClubStore store;
   private final ClubReadings readings;
+  private final DayKeeper keeper;
   private final Catalogue catalogue = Catalogue.shipped();
 
-  RotationDesk(ClubStore store, ClubReadings readings) {
+  RotationDesk(ClubStore store, ClubReadings readings, DayKeeper keeper) {
     this.store = store;
     this.readings = readings;
+    this.keeper = keeper;
   }
 
   /** The form for a new day. */
@@ -163,16 +167,7 @@ final class RotationDesk {
 
   /** Changes a day; answers why it stays as it was, or an empty text. */
   String change(String id, Function<PlayDay, DayAnswer> change) {
-    return store.inOneStep(
-        () -> {
-          SavedDay saved = find(id).orElseThrow(DayPages::notHere);
-          DayAnswer answer = change.apply(saved.day());
-          if (answer instanceof DayAnswer.Refused refused) {
-            return String.join(" ", refused.sentences());
-          }
-          store.days().save(saved.with(((DayAnswer.Ready) answer).day()));
-          return "";
-        });
+    return keeper.change(id, change, () -> {});
   }
 
   /** Lets a player of the list, or a new walk-in of that name, come late. */
@@ -188,18 +183,13 @@ final class RotationDesk {
     }
     Player who = called.isEmpty() ? WalkIns.named(name, store) : called.get(0);
     double strength = called.isEmpty() ? 0 : late(saved, who.id());
-    return store.inOneStep(
+    return keeper.change(
+        saved.id(),
+        day -> day.arriving(who.id(), strength),
         () -> {
-          SavedDay now = find(saved.id()).orElseThrow(DayPages::notHere);
-          DayAnswer answer = now.day().arriving(who.id(), strength);
-          if (answer instanceof DayAnswer.Refused refused) {
-            return String.join(" ", refused.sentences());
-          }
           if (called.isEmpty()) {
             store.players().save(who);
           }
-          store.days().save(now.with(((DayAnswer.Ready) answer).day()));
-          return "";
         });
   }
 
@@ -218,6 +208,17 @@ final class RotationDesk {
             .average()
             .orElse(0);
     return bounded(strength(who, drill) - mean);
+  }
+
+  /** How long the rounds to come take without a horn, in words; empty where none follows. */
+  String time(SavedDay saved) {
+    RallyPace pace =
+        Optional.ofNullable(saved.drill())
+            .flatMap(catalogue::drill)
+            .flatMap(drill -> drill.scored().map(game -> readings.now().paces().of(drill, game)))
+            .orElseGet(() -> RotationTime.usualPace(saved.day().wish().game()));
+    RotationTime time = saved.day().timeToCome(pace);
+    return time.rounds() == 0 ? "" : time.sentence();
   }
 
   /** Takes a day away for good. */

@@ -15,6 +15,8 @@ import rallywright.engine.club.Group;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.rotation.DayStyle;
 import rallywright.engine.rotation.PlayDay;
+import rallywright.engine.rotation.RotationGame;
+import rallywright.engine.rotation.RotationTime;
 import rallywright.engine.rotation.SavedDay;
 import rallywright.store.ClubStore;
 import rallywright.web.page.Confirmation;
@@ -29,6 +31,8 @@ import rallywright.web.page.PageFrames;
 final class RotationPages {
 
   private static final int UNPROCESSABLE = 422;
+
+  private static final int COURTS_OF_THE_HINT = 3;
 
   private final ClubStore store;
   private final RotationDesk desk;
@@ -111,8 +115,20 @@ final class RotationPages {
     model.addAttribute("players", desk.form().players());
     model.addAttribute("games", desk.form().games());
     model.addAttribute("styles", StyleChoice.all());
+    model.addAttribute("roundHint", roundHint());
     model.addAttribute("groups", groups());
     return "rotation/new";
+  }
+
+  private static String roundHint() {
+    RotationTime round = RotationTime.evenRound(RotationGame.DOUBLES, COURTS_OF_THE_HINT);
+    return ("With changing places. Doubles to %d on %d courts, until the last game is done: about %d;"
+            + " nine times in ten at most %d.")
+        .formatted(
+            round.target(),
+            COURTS_OF_THE_HINT,
+            Math.round(round.minutesMean()),
+            (int) Math.ceil(round.minutesP90()));
   }
 
   private List<Group> groups() {
