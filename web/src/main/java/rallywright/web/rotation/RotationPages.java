@@ -122,8 +122,8 @@ final class RotationPages {
 
   private static String roundHint() {
     RotationTime round = RotationTime.evenRound(RotationGame.DOUBLES, COURTS_OF_THE_HINT);
-    return ("With changing places. Doubles to %d on %d courts, until the last game is done: about %d;"
-            + " nine times in ten at most %d.")
+    return ("With changing places. Doubles to %d on %d courts, until the last game is done:"
+            + " about %d; nine times in ten at most %d.")
         .formatted(
             round.target(),
             COURTS_OF_THE_HINT,
