@@ -39,9 +39,6 @@ class RotationIT {
       Browsers.toNextPage(page, () -> page.locator("main button.now").tap());
       assertThat(page.locator("main .lede").textContent())
           .contains("13 players, 3 courts, 8 rounds");
-      assertThat(page.locator("#time-to-come").textContent())
-          .startsWith("8 rounds to 11 without a horn take about")
-          .contains("nine times in ten at most");
       Page wall = phone.newPage();
       wall.navigate(page.url() + "/wall");
       for (int round = 1; round <= 4; round++) {
@@ -57,8 +54,6 @@ class RotationIT {
       List<List<String>> after = rounds(page);
       assertThat(after).hasSize(8);
       assertThat(after.subList(0, 4)).isEqualTo(before);
-      assertThat(page.locator("#time-to-come").textContent())
-          .startsWith("Still to come: 4 rounds to 11");
       checkRounds(after);
       assertThat((int) page.evaluate("() => document.documentElement.scrollWidth - innerWidth"))
           .as("sideways scroll")
