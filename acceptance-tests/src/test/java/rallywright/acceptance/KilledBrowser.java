@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Random;
+import java.util.function.Consumer;
 import rallywright.engine.session.CourtEvent;
 
 /**
@@ -58,8 +59,9 @@ final class KilledBrowser {
    * @param folder an empty folder for club and profile
    * @param kills how often the browser is killed
    * @param seed decides the moments
+   * @param each is told what came of it so far after every kill
    */
-  static Result run(Path folder, int kills, long seed) throws Exception {
+  static Result run(Path folder, int kills, long seed, Consumer<Result> each) throws Exception {
     LaneClub club = new LaneClub(folder.resolve("club"));
     String key = club.add(List.of("evening"), 1, 1).get("evening");
     Random random = new Random(seed);
@@ -70,6 +72,7 @@ final class KilledBrowser {
       phone.open(program.address() + "/court#key=" + key);
       for (int kill = 0; kill < kills; kill++) {
         all = phone.tapAndDie(club, all, random.nextInt(60));
+        each.accept(all);
       }
       phone.context.close();
     }

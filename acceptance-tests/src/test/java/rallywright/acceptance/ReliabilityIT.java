@@ -18,7 +18,7 @@ class ReliabilityIT {
 
   @Test
   void serverKilledUnderLoad_losesAndDoublesNothing(@TempDir Path folder) throws Exception {
-    KilledServer.Result result = KilledServer.run(folder, KILLS, SEED);
+    KilledServer.Result result = KilledServer.run(folder, KILLS, SEED, soFar -> {});
     assertThat(result.lost()).isZero();
     assertThat(result.doubled()).isZero();
     assertThat(result.stored()).isEqualTo(result.made()).isGreaterThan(20 * KILLS);
@@ -27,7 +27,7 @@ class ReliabilityIT {
 
   @Test
   void badNetwork_leadsToTheSameStateAsAGoodOne(@TempDir Path folder) throws Exception {
-    SyncsOverBadNetwork.Result result = SyncsOverBadNetwork.run(folder, SYNCS, SEED);
+    SyncsOverBadNetwork.Result result = SyncsOverBadNetwork.run(folder, SYNCS, SEED, soFar -> {});
     assertThat(result.messages()).isGreaterThanOrEqualTo(SYNCS);
     assertThat(result.faults()).allSatisfy((fault, times) -> assertThat(times).isPositive());
     assertThat(result.faults()).hasSize(FaultyWay.Fault.values().length);
@@ -45,7 +45,7 @@ class ReliabilityIT {
 
   @Test
   void browserKilledInATap_keepsWhatItHadShown(@TempDir Path folder) throws Exception {
-    KilledBrowser.Result result = KilledBrowser.run(folder, 2, SEED);
+    KilledBrowser.Result result = KilledBrowser.run(folder, 2, SEED, soFar -> {});
     assertThat(result.kills()).isEqualTo(2);
     assertThat(result.shown()).isEqualTo(4);
     assertThat(result.lost()).isZero();
