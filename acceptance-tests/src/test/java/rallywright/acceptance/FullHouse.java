@@ -104,19 +104,7 @@ final class FullHouse {
     try (StartedProgram program = StartedProgram.serveForLong(folder)) {
       List<LanePhone> phones = enter(program, names, keys);
       openBoards(program, names);
-      phones.forEach(this::begin);
-      say("all phones score");
-      Thread.sleep(WARM_UP_SECONDS * 1000L);
-      ProcessorTime start = ProcessorTime.of(program.pid());
-      startMeasuring();
-      Thread.sleep(seconds * 1000L);
-      measuring = false;
-      ProcessorTime used = ProcessorTime.of(program.pid()).since(start);
-      clock.shutdown();
-      clock.awaitTermination(30, TimeUnit.SECONDS);
-      Thread.sleep(3000);
-      phones.forEach(this::compare);
-      say("compared");
+      ProcessorTime used = score(phones, seconds, program.pid());
       List<Double> delays = new ArrayList<>();
       boards.values().forEach(board -> delays.addAll(board.delays()));
       int draws = boards.values().stream().mapToInt(OpenBoard::draws).sum();
@@ -138,6 +126,24 @@ final class FullHouse {
       clock.shutdownNow();
       hands.shutdownNow();
     }
+  }
+
+  /** All phones score and look, first to warm up; answers what the server used while measured. */
+  private ProcessorTime score(List<LanePhone> phones, int seconds, long pid) throws Exception {
+    phones.forEach(this::begin);
+    say("all phones score");
+    Thread.sleep(WARM_UP_SECONDS * 1000L);
+    ProcessorTime start = ProcessorTime.of(pid);
+    startMeasuring();
+    Thread.sleep(seconds * 1000L);
+    measuring = false;
+    ProcessorTime used = ProcessorTime.of(pid).since(start);
+    clock.shutdown();
+    clock.awaitTermination(30, TimeUnit.SECONDS);
+    Thread.sleep(3000);
+    phones.forEach(this::compare);
+    say("compared");
+    return used;
   }
 
   /**

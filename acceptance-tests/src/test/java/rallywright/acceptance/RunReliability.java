@@ -77,7 +77,8 @@ public final class RunReliability {
   }
 
   private static String kills(Path folder, int kills) throws Exception {
-    KilledServer.Result result = KilledServer.run(folder, kills, SEED, soFar -> System.out.println("so far: " + row(soFar)));
+    KilledServer.Result result =
+        KilledServer.run(folder, kills, SEED, soFar -> System.out.println("so far: " + row(soFar)));
     return """
     | kills | entries made | in the store | acknowledged, looked up at kills | lost | doubled |
     | ---: | ---: | ---: | ---: | ---: | ---: |
@@ -85,7 +86,9 @@ public final class RunReliability {
         + row(result);
   }
 
-  /** Rows are printed after every session or kill too: a run that is cut off leaves the last one. */
+  /**
+   * Rows are printed after every session or kill too: a run that is cut off leaves the last one.
+   */
   private static String row(KilledServer.Result result) {
     return "| %d | %d | %d | %d | %d | %d |"
         .formatted(
