@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import rallywright.engine.session.CourtEvent;
 
@@ -135,7 +136,11 @@ final class KilledBrowser {
       page = context.newPage();
       context.setOffline(true);
       page.navigate(address);
-      page.locator("[data-act=mode][data-mode=rallies]").waitFor();
+      try {
+        page.locator("[data-act=mode][data-mode=rallies]").waitFor();
+      } catch (PlaywrightException late) {
+        throw new IllegalStateException("The phone shows: " + page.innerText("body"), late);
+      }
     }
 
     /** Two entries that are shown, a third under the finger, the end; then everything again. */
@@ -192,11 +197,16 @@ final class KilledBrowser {
 
     /** Ends the processes of this profile, and of no other. */
     private void kill() throws InterruptedException {
-      ProcessHandle.current()
-          .descendants()
-          .filter(
-              each -> each.info().commandLine().orElse("").contains("--user-data-dir=" + profile))
-          .forEach(ProcessHandle::destroyForcibly);
+      List<ProcessHandle> processes =
+          ProcessHandle.current()
+              .descendants()
+              .filter(
+                  each ->
+                      each.info().commandLine().orElse("").contains("--user-data-dir=" + profile))
+              .toList();
+      processes.forEach(ProcessHandle::destroyForcibly);
+      // One that is still dying would hold the locks of the profile.
+      processes.forEach(each -> each.onExit().completeOnTimeout(each, 5, TimeUnit.SECONDS).join());
       try {
         for (int wait = 0; wait < 200 && !page.isClosed(); wait++) {
           page.waitForTimeout(10);
