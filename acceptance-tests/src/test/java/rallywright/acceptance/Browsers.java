@@ -8,7 +8,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** Chromium without a window, in the two sizes that pages are made for. */
 final class Browsers implements AutoCloseable {
@@ -25,28 +27,56 @@ final class Browsers implements AutoCloseable {
 
   private static final double PATIENCE_MS = 90_000;
 
-  private final Playwright playwright = Playwright.create();
-  private final Browser browser;
+  private static final AtomicReference<Running> KEPT = new AtomicReference<>();
 
+  private final Running running;
+  private final boolean shared;
+  private final List<BrowserContext> contexts = new ArrayList<>();
+
+  /**
+   * A browser with the thread that may talk to it.
+   *
+   * @param owner the thread that started it
+   */
+  private record Running(Thread owner, Playwright playwright, Browser browser) {
+
+    static Running start() {
+      Playwright playwright = Playwright.create();
+      Browser browser =
+          playwright
+              .chromium()
+              .launch(
+                  new BrowserType.LaunchOptions()
+                      .setExecutablePath(
+                          Path.of(System.getProperty("chromium", "/usr/bin/chromium")))
+                      .setHeadless(true)
+                      .setArgs(ARGUMENTS));
+      return new Running(Thread.currentThread(), playwright, browser);
+    }
+  }
+
+  /**
+   * One browser serves all tests of a thread, one after the other, each with fresh profiles;
+   * another thread starts its own.
+   */
   Browsers() {
-    browser =
-        playwright
-            .chromium()
-            .launch(
-                new BrowserType.LaunchOptions()
-                    .setExecutablePath(Path.of(System.getProperty("chromium", "/usr/bin/chromium")))
-                    .setHeadless(true)
-                    .setArgs(ARGUMENTS));
+    Running kept = KEPT.get();
+    if (kept == null || !kept.browser().isConnected()) {
+      kept = Running.start();
+      KEPT.set(kept);
+    }
+    shared = kept.owner() == Thread.currentThread();
+    running = shared ? kept : Running.start();
   }
 
   /** A fresh profile the size of a phone, with touch. */
   BrowserContext phone() {
-    return patient(browser.newContext(phoneOptions()));
+    return fresh(phoneOptions());
   }
 
   /** A phone whose owner has agreed to trust the server's own certificate. */
   BrowserContext trustingPhone() {
-    return patient(browser.newContext(phoneOptions().setIgnoreHTTPSErrors(true)));
+    return fresh(phoneOptions().setIgnoreHTTPSErrors(true));
   }
 
   private static Browser.NewContextOptions phoneOptions() {
@@ -59,16 +89,18 @@ final class Browsers implements AutoCloseable {
 
   /** A fresh profile with options of its own. */
   BrowserContext with(Browser.NewContextOptions options) {
-    return patient(browser.newContext(options));
+    return fresh(options);
   }
 
   /** A fresh profile the size of a laptop. */
   BrowserContext laptop() {
-    return patient(browser.newContext(new Browser.NewContextOptions().setViewportSize(1366, 768)));
+    return fresh(new Browser.NewContextOptions().setViewportSize(1366, 768));
   }
 
   /** Several browsers and programs share a small machine: waiting longer is no failure. */
-  private static BrowserContext patient(BrowserContext context) {
+  private BrowserContext fresh(Browser.NewContextOptions options) {
+    BrowserContext context = running.browser().newContext(options);
+    contexts.add(context);
     context.setDefaultTimeout(PATIENCE_MS);
     context.setDefaultNavigationTimeout(PATIENCE_MS);
     return context;
@@ -85,6 +117,10 @@ final class Browsers implements AutoCloseable {
 
   @Override
   public void close() {
-    playwright.close();
+    if (shared) {
+      contexts.forEach(BrowserContext::close);
+    } else {
+      running.playwright().close();
+    }
   }
 }

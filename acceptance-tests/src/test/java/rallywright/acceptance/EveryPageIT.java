@@ -172,6 +172,7 @@ class EveryPageIT {
     for (int width : WIDTHS) {
       wrong.addAll(tooWide(width));
       new AxeBuilder(page)
+          .setLegacyMode(true)
           .analyze()
           .getViolations()
           .forEach(each -> wrong.add(width + ": " + each.getId() + " " + each.getNodes()));

@@ -146,7 +146,7 @@ class PhonePageIT {
     changeState(phone.page, "\"build\":\"", "\"build\":\"other");
     phone.page.locator("[data-key=newer]").waitFor();
     phone.page.unroute("**/state?*");
-    Browsers.toNextPage(phone.page, () -> phone.tap("load-page", ""));
+    Browsers.toNextPage(phone.page, () -> phone.page.locator("[data-act=load-page]").tap());
     phone.page.locator(".bar-way[data-unsent='1']").waitFor();
     phone.page.unroute("**/events");
     phone.waitUntilHome();

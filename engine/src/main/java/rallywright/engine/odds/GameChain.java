@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Goal;
 import rallywright.engine.score.Score;
+import rallywright.engine.score.Scoring;
 import rallywright.engine.score.Serve;
 import rallywright.engine.score.Side;
 import rallywright.engine.score.WinBy;
@@ -30,6 +32,14 @@ final class GameChain {
   /** The game is won by B. */
   static final int B_WINS = -2;
 
+  /** More formats than a club plays; chains of others are made each time. */
+  private static final int MOST_KEPT = 64;
+
+  /** States of a doubles game to 30 and some: no club plays longer ones often. */
+  private static final int LARGEST_KEPT = 4000;
+
+  private static final Map<Key, GameChain> KEPT = new ConcurrentHashMap<>();
+
   private final GameFormat format;
   private final ServeOrder order;
   private final List<Serve> serves;
@@ -46,6 +56,9 @@ final class GameChain {
    * @param folds whether the score is folded back
    */
   record Link(int target, boolean point, boolean folds) {}
+
+  /** All that a chain depends on. */
+  private record Key(Scoring scoring, Goal goal, ServeOrder order) {}
 
   private GameChain(GameFormat format, ServeOrder order) {
     this.format = format;
@@ -64,8 +77,17 @@ final class GameChain {
     }
   }
 
+  /** The chain of a format; start score, first server and places on the court do not change it. */
   static GameChain of(GameFormat format, ServeOrder order) {
-    return new GameChain(format, order);
+    Key key = new Key(format.scoring(), format.goal(), order);
+    GameChain kept = KEPT.get(key);
+    if (kept == null) {
+      kept = new GameChain(format, order);
+      if (kept.states() <= LARGEST_KEPT && KEPT.size() < MOST_KEPT) {
+        KEPT.put(key, kept);
+      }
+    }
+    return kept;
   }
 
   /** The number of states in which the game goes on. */

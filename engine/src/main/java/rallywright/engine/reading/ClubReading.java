@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
@@ -28,8 +27,6 @@ import rallywright.engine.score.GameFormat;
 import rallywright.engine.score.Score;
 import rallywright.engine.skill.ClubTuning;
 import rallywright.engine.skill.Estimate;
-import rallywright.engine.skill.Evidence;
-import rallywright.engine.skill.Game;
 import rallywright.engine.skill.GameForecast;
 import rallywright.engine.skill.HyperParameters;
 import rallywright.engine.skill.JointEstimate;
@@ -40,7 +37,6 @@ import rallywright.engine.skill.ScoreForecast;
 import rallywright.engine.skill.SkillGroups;
 import rallywright.engine.skill.SkillModel;
 import rallywright.engine.skill.SkillSum;
-import rallywright.engine.skill.YardstickResult;
 
 /**
  * What a club's scores say about its players on a day.
@@ -68,18 +64,17 @@ public final class ClubReading {
   private final PracticeReading aboutPractice;
   private final Map<Skill, Double> references = new EnumMap<>(Skill.class);
   private final Map<SkillSum.Key, Estimate> estimates = new ConcurrentHashMap<>();
-  private final Map<Integer, Set<Integer>> weeksOf = new HashMap<>();
+  private final WeeksSeen weeksSeen;
 
-  private ClubReading(
-      ClubHistory history, Gathering gathering, ClubTuning.Tuned tuning, Posterior posterior) {
-    this.history = history;
+  private ClubReading(Gathering gathering, ClubTuning.Tuned tuning, Posterior posterior) {
+    history = gathering.history();
     this.gathering = gathering;
     this.tuning = tuning;
     this.posterior = posterior;
     counts = RallyCounts.of(gathering.club(), gathering.evidence());
     practice = PracticeLog.of(gathering.games(), gathering.weeks(), gathering.thisWeek());
     aboutPractice = new PracticeReading(history, gathering, posterior);
-    gathering.evidence().forEach(this::noteWeek);
+    weeksSeen = WeeksSeen.in(gathering.evidence());
     for (Skill skill : Skill.values()) {
       references.put(skill, reference(skill));
     }
@@ -94,10 +89,25 @@ public final class ClubReading {
    */
   public static ClubReading of(ClubHistory history) {
     Gathering gathering = new Gathering(history);
-    ClubTuning.Tuned tuning =
-        ClubTuning.of(gathering.club(), gathering.evidence(), HyperParameters.DEFAULT);
-    Posterior posterior = model(gathering, tuning).fit(gathering.evidence(), Set.of());
-    return new ClubReading(history, gathering, tuning, posterior);
+    return of(
+        gathering, ClubTuning.of(gathering.club(), gathering.evidence(), HyperParameters.DEFAULT));
+  }
+
+  /**
+   * Reads a club's history with the usual spreads, however many games there are: quicker, and right
+   * for a club that was drawn from them.
+   *
+   * @param history all that is known
+   * @return what it says
+   */
+  public static ClubReading withUsualSpreads(ClubHistory history) {
+    Gathering gathering = new Gathering(history);
+    return of(gathering, ClubTuning.usual(gathering.evidence(), HyperParameters.DEFAULT));
+  }
+
+  private static ClubReading of(Gathering gathering, ClubTuning.Tuned tuning) {
+    return new ClubReading(
+        gathering, tuning, model(gathering, tuning).fit(gathering.evidence(), Set.of()));
   }
 
   /**
@@ -116,7 +126,7 @@ public final class ClubReading {
       return of(later);
     }
     Posterior next = model(gathered, tuning).refit(posterior, gathered.evidence(), Set.of());
-    return new ClubReading(later, gathered, tuning, next);
+    return new ClubReading(gathered, tuning, next);
   }
 
   private static SkillModel model(Gathering gathering, ClubTuning.Tuned tuning) {
@@ -130,19 +140,6 @@ public final class ClubReading {
    */
   public ClubTuning.Tuned tuning() {
     return tuning;
-  }
-
-  private void noteWeek(Evidence evidence) {
-    if (evidence instanceof YardstickResult result) {
-      weeks(result.test().player()).add(result.week());
-    } else if (evidence instanceof Game game) {
-      game.sides().a().forEach(player -> weeks(player).add(game.week()));
-      game.sides().b().forEach(player -> weeks(player).add(game.week()));
-    }
-  }
-
-  private Set<Integer> weeks(int player) {
-    return weeksOf.computeIfAbsent(player, each -> new TreeSet<>());
   }
 
   private double reference(Skill skill) {
@@ -179,7 +176,7 @@ public final class ClubReading {
    */
   public SkillReading skill(PlayerId player, Skill skill) {
     int number = number(player);
-    Set<Integer> weeks = new TreeSet<>(weeksOf.getOrDefault(number, Set.of()));
+    Set<Integer> weeks = weeksSeen.of(number);
     OptionalDouble rise =
         weeks.stream()
             .filter(week -> week < gathering.thisWeek())

@@ -63,6 +63,10 @@ final class Gathering {
     evidence.addAll(minutes.practice(numbers, effects));
   }
 
+  ClubHistory history() {
+    return history;
+  }
+
   private void read(SessionProgress session) {
     for (PlannedBlock block : session.session().plan().blocks()) {
       if (block.kind() == PlannedBlock.Kind.YARDSTICK) {

@@ -85,12 +85,23 @@ public final class ClubTuning {
     EvidenceCheck.check(club, evidence);
     double rallies = ralliesIn(evidence);
     if (rallies < ENOUGH_RALLIES) {
-      return new Tuned(usual, Basis.USUAL_VALUES, rallies);
+      return usual(evidence, usual);
     }
     ClubTuning tuning = within(club, evidence, usual);
     double[] top = new QuasiNewton(tuning::objective, MOST_STEPS, FLAT).topFrom(usual.logs());
     return new Tuned(
         HyperParameters.ofLogs(top, usual.prior().effectSd()), Basis.OWN_SCORES, rallies);
+  }
+
+  /**
+   * The usual values, whatever the scores say.
+   *
+   * @param evidence all that happened
+   * @param usual the usual values
+   * @return these values
+   */
+  public static Tuned usual(List<? extends Evidence> evidence, HyperParameters usual) {
+    return new Tuned(usual, Basis.USUAL_VALUES, ralliesIn(evidence));
   }
 
   /**

@@ -136,7 +136,7 @@ final class DemoHistory {
   Session planned(Group group, LocalDate date) {
     List<Player> present = present(group);
     ClubReading reading =
-        ClubReading.of(
+        ClubReading.withUsualSpreads(
             new ClubHistory(
                 people.players(), catalogue.drills(), catalogue.yardsticks(), past, date));
     List<Attendee> attendees =
