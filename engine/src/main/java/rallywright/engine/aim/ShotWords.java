@@ -218,9 +218,9 @@ public final class ShotWords {
     return String.format(
         Locale.ROOT,
         "From %d landings: two balls in three leave the paddle within %.1f in 100 of the pace and"
-            + " %.1f° of the angles meant. So few balls tell it roughly: eight times in ten the true"
-            + " scatter is %.1f to %.1f times as large. Balls in the net leave no landing; with them"
-            + " it is larger still. How much is pace and how much height is assumed, the landings"
+            + " %.1f° of the angles meant. That many balls tell it roughly: eight times in ten the"
+            + " true scatter is %.1f to %.1f times that. Balls in the net leave no landing; with"
+            + " them it is larger still. How much is pace and how much height is assumed: landings"
             + " cannot tell.",
         measured.balls(),
         100 * measured.scatter().speed(),

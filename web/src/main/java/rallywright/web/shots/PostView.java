@@ -92,8 +92,8 @@ public record PostView(
                 .formatted(post, units.length(hit.fromNet()));
     return first
         + (bounced.bounce().isPresent()
-            ? (" A dink that comes across at %.0f° and bounces %s from the net hands one over within"
-                    + " %s of the %s side line.")
+            ? (" A dink that comes across at %.0f° and bounces %s from the net hands one over"
+                    + " within %s of the %s side line.")
                 .formatted(
                     degrees,
                     units.length(bounced.fromNet()),
