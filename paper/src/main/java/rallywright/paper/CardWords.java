@@ -39,11 +39,7 @@ final class CardWords {
     return new CardView(
         setting.shot().words(),
         drill,
-        setting
-            .player()
-            .measured()
-            .map(own -> "For one player, by %d landings of their own".formatted(own.balls()))
-            .orElse(String.format(Locale.ROOT, "For a player of level %.1f", setting.level())),
+        String.format(Locale.ROOT, "For a player of level %.1f", setting.level()),
         words.advice(),
         ShotDrawing.of(
             card,
