@@ -14,7 +14,7 @@ import java.util.concurrent.TimeUnit;
  * last byte: the real thing. Without, the kernel's limit on the size of files of the server's
  * process (RLIMIT_FSIZE) is lowered: its writes fail the same way with another word.
  */
-final class FullDisk implements AutoCloseable {
+final class FullDisk implements DiskTrouble {
 
   private static final int MEGABYTES = 24;
 
@@ -47,17 +47,17 @@ final class FullDisk implements AutoCloseable {
     return false;
   }
 
-  /** What is done, in words. */
-  String words() {
+  @Override
+  public String words() {
     return real
         ? "a file system of %d MB, filled to the last byte (ENOSPC)".formatted(MEGABYTES)
         : "a limit on the size of the server's files (RLIMIT_FSIZE, EFBIG)";
   }
 
-  /** From now on nothing more can be written. */
-  void fill(StartedProgram program) throws IOException {
+  @Override
+  public void begin(RunningCourt court) throws IOException {
     if (!real) {
-      limit(program, "1:");
+      limit(court.program(), "1:");
       return;
     }
     try (var out = Files.newOutputStream(filler())) {
@@ -72,12 +72,12 @@ final class FullDisk implements AutoCloseable {
     }
   }
 
-  /** There is room again. */
-  void clear(StartedProgram program) throws IOException {
+  @Override
+  public void end(RunningCourt court) throws IOException {
     if (real) {
       Files.delete(filler());
     } else {
-      limit(program, "unlimited:");
+      limit(court.program(), "unlimited:");
     }
   }
 
@@ -93,18 +93,23 @@ final class FullDisk implements AutoCloseable {
 
   /** Runs a command; answers whether it said that all went well. */
   static boolean run(String... command) {
+    return code(command) == 0;
+  }
+
+  /** Runs a command; answers its code, or -1 where it is missing or does not end. */
+  static int code(String... command) {
     try {
       Process process =
           new ProcessBuilder(List.copyOf(Arrays.asList(command)))
               .redirectErrorStream(true)
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
               .start();
-      return process.waitFor(20, TimeUnit.SECONDS) && process.exitValue() == 0;
+      return process.waitFor(20, TimeUnit.SECONDS) ? process.exitValue() : -1;
     } catch (IOException missing) {
-      return false;
+      return -1;
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      return false;
+      return -1;
     }
   }
 

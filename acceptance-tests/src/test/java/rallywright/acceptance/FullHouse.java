@@ -31,43 +31,59 @@ final class FullHouse {
 
   private static final int SESSIONS = 20;
   private static final int LANES = 10;
-  private static final int TURNS = 12;
+  private static final int RALLY_EVERY_SECONDS = 8;
   private static final int LOOK_EVERY_MS = 4000;
   private static final int WARM_UP_SECONDS = 30;
   private static final int LIMIT_SECONDS = 5;
   private static final int CROWD = 8;
+  private static final double NANOS_A_MS = 1e6;
   private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
   private final ExecutorService hands = Executors.newCachedThreadPool();
   private final List<Future<?>> rounds = new ArrayList<>();
   private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(32);
   private final Queue<Double> writes = new ConcurrentLinkedQueue<>();
+  private final Queue<Double> late = new ConcurrentLinkedQueue<>();
   private final Queue<Double> looks = new ConcurrentLinkedQueue<>();
   private final AtomicInteger failures = new AtomicInteger();
   private final Map<String, OpenBoard> boards = new HashMap<>();
+  private final long started = System.nanoTime();
   private volatile boolean measuring;
 
   /**
    * What was measured; times in milliseconds.
    *
    * @param limit commits of the bare database, before and after
-   * @param writes from the planned moment of a rally to the answer that it is stored
+   * @param writes from sending a rally to the answer that it is stored
+   * @param late the same from the moment at which the rally was due: the phones' own waiting for a
+   *     processor is in it
    * @param looks from asking what others did to the answer
    * @param boards from the tap to the board drawn with it
    * @param draws how often boards were drawn
    * @param failures messages without a good answer, and boards that showed a wrong score in the end
-   * @param crowdASecond writes a second of eight phones without a pause
+   * @param crowd eight phones without a pause
+   * @param used processor time of the server while it was measured
    * @param load the load averages of the machine before and after
    */
   record Result(
       Times limit,
       Times writes,
+      Times late,
       Times looks,
       Times boards,
       int draws,
       int failures,
-      double crowdASecond,
+      Crowd crowd,
+      ProcessorTime used,
       String load) {}
+
+  /**
+   * Writes without a pause.
+   *
+   * @param aSecond writes a second
+   * @param processorMs processor time of the server for each, in milliseconds
+   */
+  record Crowd(double aSecond, double processorMs) {}
 
   /**
    * Runs it.
@@ -80,37 +96,31 @@ final class FullHouse {
   }
 
   private Result measure(Path folder, int seconds) throws Exception {
-    LaneClub club = new LaneClub(folder);
-    List<String> names = IntStream.range(0, SESSIONS).mapToObj("hall-%02d"::formatted).toList();
-    Map<String, String> keys = club.add(names, LANES, TURNS);
     String before = load();
     List<Double> limit = new ArrayList<>(CommitLimit.measure(folder, LIMIT_SECONDS));
+    LaneClub club = new LaneClub(folder);
+    List<String> names = IntStream.range(0, SESSIONS).mapToObj("hall-%02d"::formatted).toList();
+    Map<String, String> keys = club.add(names, LANES, turns(seconds, Times.of(limit)));
     try (StartedProgram program = StartedProgram.serveForLong(folder)) {
       List<LanePhone> phones = enter(program, names, keys);
       openBoards(program, names);
-      phones.forEach(this::begin);
-      Thread.sleep(WARM_UP_SECONDS * 1000L);
-      startMeasuring();
-      Thread.sleep(seconds * 1000L);
-      measuring = false;
-      clock.shutdown();
-      clock.awaitTermination(30, TimeUnit.SECONDS);
-      Thread.sleep(3000);
-      phones.forEach(this::compare);
+      ProcessorTime used = score(phones, seconds, program.pid());
       List<Double> delays = new ArrayList<>();
       boards.values().forEach(board -> delays.addAll(board.delays()));
       int draws = boards.values().stream().mapToInt(OpenBoard::draws).sum();
       boards.values().forEach(board -> failures.addAndGet(board.missing()));
-      double crowd = crowd(phones);
+      Crowd crowd = crowd(phones, program.pid());
       limit.addAll(CommitLimit.measure(folder, LIMIT_SECONDS));
       return new Result(
           Times.of(limit),
           Times.of(writes),
+          Times.of(late),
           Times.of(looks),
           Times.of(delays),
           draws,
           failures.get(),
           crowd,
+          used,
           before + " before, " + load() + " after");
     } finally {
       clock.shutdownNow();
@@ -118,13 +128,50 @@ final class FullHouse {
     }
   }
 
+  /** All phones score and look, first to warm up; answers what the server used while measured. */
+  private ProcessorTime score(List<LanePhone> phones, int seconds, long pid) throws Exception {
+    phones.forEach(this::begin);
+    say("all phones score");
+    Thread.sleep(WARM_UP_SECONDS * 1000L);
+    ProcessorTime start = ProcessorTime.of(pid);
+    startMeasuring();
+    Thread.sleep(seconds * 1000L);
+    measuring = false;
+    ProcessorTime used = ProcessorTime.of(pid).since(start);
+    clock.shutdown();
+    clock.awaitTermination(30, TimeUnit.SECONDS);
+    Thread.sleep(3000);
+    phones.forEach(this::compare);
+    say("compared");
+    return used;
+  }
+
+  /**
+   * So many games that no lane runs out of them, were each as short as can be: the rallies by the
+   * clock, and those of the crowd, which cannot write faster than the bare database.
+   */
+  private static int turns(int seconds, Times limit) {
+    int byTheClock = (WARM_UP_SECONDS + seconds + 30) / RALLY_EVERY_SECONDS + 1;
+    int ofTheCrowd = (int) Math.ceil(limit.aSecond() * LIMIT_SECONDS / (SESSIONS * LANES));
+    return (byTheClock + ofTheCrowd) / LanePhone.GAME_TO + 1;
+  }
+
+  private void say(String what) {
+    System.out.printf(
+        "%s after %.0f s%n", what, (System.nanoTime() - started) / (1000 * NANOS_A_MS));
+  }
+
   /** From now on a phone looks and scores, at moments of its own. */
   private void begin(LanePhone phone) {
     long first = (long) (Math.random() * 2 * LOOK_EVERY_MS);
     AtomicInteger round = new AtomicInteger();
+    long begun = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(first);
     rounds.add(
         clock.scheduleAtFixedRate(
-            () -> round(phone, round.incrementAndGet()),
+            () -> {
+              int number = round.getAndIncrement();
+              round(phone, number, begun + TimeUnit.MILLISECONDS.toNanos(LOOK_EVERY_MS) * number);
+            },
             first,
             LOOK_EVERY_MS,
             TimeUnit.MILLISECONDS));
@@ -132,8 +179,9 @@ final class FullHouse {
 
   private void startMeasuring() {
     writes.clear();
+    late.clear();
     looks.clear();
-    boards.values().forEach(board -> board.delays().clear());
+    boards.values().forEach(OpenBoard::forget);
     measuring = true;
   }
 
@@ -188,7 +236,7 @@ final class FullHouse {
   }
 
   /** Every second look follows on a rally. */
-  private void round(LanePhone phone, int number) {
+  private void round(LanePhone phone, int number, long due) {
     try {
       if (number % 2 == 0) {
         long tapped = System.nanoTime();
@@ -196,13 +244,14 @@ final class FullHouse {
         long acknowledged = System.nanoTime();
         boards.get(phone.session()).expect(tapped, acknowledged);
         if (measuring) {
-          writes.add((acknowledged - tapped) / 1e6);
+          writes.add((acknowledged - tapped) / NANOS_A_MS);
+          late.add((acknowledged - Math.min(due, tapped)) / NANOS_A_MS);
         }
       }
       long asked = System.nanoTime();
       phone.look();
       if (measuring) {
-        looks.add((System.nanoTime() - asked) / 1e6);
+        looks.add((System.nanoTime() - asked) / NANOS_A_MS);
       }
     } catch (IOException | RuntimeException failed) {
       System.out.println(failed);
@@ -222,17 +271,19 @@ final class FullHouse {
   }
 
   /** How many rallies a second are stored when phones do not wait between them. */
-  private double crowd(List<LanePhone> phones) throws Exception {
+  private Crowd crowd(List<LanePhone> phones, long pid) throws Exception {
     AtomicInteger stored = new AtomicInteger();
+    ProcessorTime before = ProcessorTime.of(pid);
     long end = System.nanoTime() + LIMIT_SECONDS * 1_000_000_000L;
     List<Future<?>> working = new ArrayList<>();
     for (int each = 0; each < CROWD; each++) {
-      LanePhone phone = phones.get(each * phones.size() / CROWD);
+      int share = phones.size() / CROWD;
+      List<LanePhone> own = phones.subList(each * share, (each + 1) * share);
       working.add(
           hands.submit(
               () -> {
-                while (System.nanoTime() < end) {
-                  phone.rally();
+                for (int turn = 0; System.nanoTime() < end; turn++) {
+                  own.get(turn % share).rally();
                   stored.incrementAndGet();
                 }
                 return true;
@@ -241,7 +292,8 @@ final class FullHouse {
     for (var each : working) {
       each.get();
     }
-    return stored.get() / (double) LIMIT_SECONDS;
+    double used = ProcessorTime.of(pid).since(before).total();
+    return new Crowd(stored.get() / (double) LIMIT_SECONDS, used / stored.get());
   }
 
   /** How busy the machine is with everything. */

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import rallywright.engine.session.CourtEvent;
 
 /**
@@ -58,8 +60,9 @@ final class KilledBrowser {
    * @param folder an empty folder for club and profile
    * @param kills how often the browser is killed
    * @param seed decides the moments
+   * @param each is told what came of it so far after every kill
    */
-  static Result run(Path folder, int kills, long seed) throws Exception {
+  static Result run(Path folder, int kills, long seed, Consumer<Result> each) throws Exception {
     LaneClub club = new LaneClub(folder.resolve("club"));
     String key = club.add(List.of("evening"), 1, 1).get("evening");
     Random random = new Random(seed);
@@ -70,6 +73,7 @@ final class KilledBrowser {
       phone.open(program.address() + "/court#key=" + key);
       for (int kill = 0; kill < kills; kill++) {
         all = phone.tapAndDie(club, all, random.nextInt(60));
+        each.accept(all);
       }
       phone.context.close();
     }
@@ -132,7 +136,11 @@ final class KilledBrowser {
       page = context.newPage();
       context.setOffline(true);
       page.navigate(address);
-      page.locator("[data-act=mode][data-mode=rallies]").waitFor();
+      try {
+        page.locator("[data-act=mode][data-mode=rallies]").waitFor();
+      } catch (PlaywrightException late) {
+        throw new IllegalStateException("The phone shows: " + page.innerText("body"), late);
+      }
     }
 
     /** Two entries that are shown, a third under the finger, the end; then everything again. */
@@ -189,11 +197,16 @@ final class KilledBrowser {
 
     /** Ends the processes of this profile, and of no other. */
     private void kill() throws InterruptedException {
-      ProcessHandle.current()
-          .descendants()
-          .filter(
-              each -> each.info().commandLine().orElse("").contains("--user-data-dir=" + profile))
-          .forEach(ProcessHandle::destroyForcibly);
+      List<ProcessHandle> processes =
+          ProcessHandle.current()
+              .descendants()
+              .filter(
+                  each ->
+                      each.info().commandLine().orElse("").contains("--user-data-dir=" + profile))
+              .toList();
+      processes.forEach(ProcessHandle::destroyForcibly);
+      // One that is still dying would hold the locks of the profile.
+      processes.forEach(each -> each.onExit().completeOnTimeout(each, 5, TimeUnit.SECONDS).join());
       try {
         for (int wait = 0; wait < 200 && !page.isClosed(); wait++) {
           page.waitForTimeout(10);

@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import rallywright.engine.session.CourtEvent;
 
@@ -25,7 +26,8 @@ final class KilledServer {
 
   private static final int BROWSERS = 2;
   private static final int OTHERS = 6;
-  private static final int KILLS_A_SESSION = 10;
+  private static final int KILLS_A_SESSION = 20;
+  private static final int LONGEST_WAIT_MS = 300;
   private static final int MOST_WAITING = 5;
   private static final int BUSY = 20;
   private static final Duration PATIENCE = Duration.ofMinutes(2);
@@ -63,12 +65,13 @@ final class KilledServer {
    * @param folder an empty folder
    * @param kills how often the server is killed
    * @param seed decides taps and moments
+   * @param each is told what came of it so far after every session
    */
-  static Result run(Path folder, int kills, long seed) throws Exception {
-    return new KilledServer(folder, kills, seed).run();
+  static Result run(Path folder, int kills, long seed, Consumer<Result> each) throws Exception {
+    return new KilledServer(folder, kills, seed).run(each);
   }
 
-  private Result run() throws Exception {
+  private Result run(Consumer<Result> each) throws Exception {
     int sessions = (kills + KILLS_A_SESSION - 1) / KILLS_A_SESSION;
     List<String> names = IntStream.range(0, sessions).mapToObj("evening-%03d"::formatted).toList();
     Map<String, String> keys = club.add(names, BROWSERS + OTHERS, 1);
@@ -83,19 +86,23 @@ final class KilledServer {
         browsers.begin();
         for (int kill = 0; kill < KILLS_A_SESSION && left > 0; kill++, left--) {
           evening.waitUntilBusy();
-          Thread.sleep(random.nextInt(1000));
+          Thread.sleep(random.nextInt(LONGEST_WAIT_MS));
           program = killAndStart(program, evening);
         }
         browsers.end();
         evening.end();
         compare(session, evening, browsers);
-        System.out.printf("%s: %d kills left, %d lost%n", session, left, lost.size());
+        each.accept(result(kills - left));
       }
     } finally {
       hands.shutdownNow();
       program.close();
     }
-    return new Result(kills, made, stored, acknowledgedAtKills, lost.size(), doubled);
+    return result(kills);
+  }
+
+  private Result result(int done) {
+    return new Result(done, made, stored, acknowledgedAtKills, lost.size(), doubled);
   }
 
   private StartedProgram killAndStart(StartedProgram program, Evening evening) throws Exception {

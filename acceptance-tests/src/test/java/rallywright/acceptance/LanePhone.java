@@ -18,7 +18,9 @@ final class LanePhone {
 
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final Duration PATIENCE = Duration.ofSeconds(30);
-  private static final int GAME_TO = 5;
+
+  /** The points that end a game; no game has fewer rallies. */
+  static final int GAME_TO = 5;
 
   private final HttpClient http;
   private final String address;

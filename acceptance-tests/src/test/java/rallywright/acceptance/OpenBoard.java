@@ -105,6 +105,12 @@ final class OpenBoard {
     return delays;
   }
 
+  /** Counts anew from now on. */
+  synchronized void forget() {
+    delays.clear();
+    draws = 0;
+  }
+
   /** How often it was drawn. */
   int draws() {
     return draws;

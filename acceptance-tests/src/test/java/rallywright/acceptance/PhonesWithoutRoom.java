@@ -43,7 +43,7 @@ final class PhonesWithoutRoom {
   }
 
   /** Runs it with the room of a folder, which is empty. */
-  static Result run(Path folder, FullDisk disk) throws IOException {
+  static Result run(Path folder, DiskTrouble disk) throws IOException {
     try (RunningCourt court = new RunningCourt(folder)) {
       CourtPhone phone = court.phone();
       phone.start("b2");
@@ -51,7 +51,7 @@ final class PhonesWithoutRoom {
       phone.rallies(BEFORE);
       unsent(phone, 0);
       int before = court.events().size();
-      disk.fill(court.program());
+      disk.begin(court);
       phone.rallies(MEANWHILE);
       phone.page.locator("[data-key=trouble]").waitFor();
       phone.page.reload();
@@ -59,7 +59,7 @@ final class PhonesWithoutRoom {
       phone.page.locator("[data-key=trouble]").waitFor();
       String notice = phone.text("[data-key=trouble]");
       String waiting = phone.page.locator(".bar-way").last().getAttribute("data-unsent");
-      disk.clear(court.program());
+      disk.end(court);
       int meanwhile = court.events().size() - before;
       phone.page.evaluate("dispatchEvent(new Event('online'))");
       unsent(phone, 0);

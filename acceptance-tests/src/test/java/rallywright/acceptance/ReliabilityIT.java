@@ -3,6 +3,13 @@ package rallywright.acceptance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,9 +23,29 @@ class ReliabilityIT {
   private static final int KILLS = 5;
   private static final int SYNCS = 200;
 
+  /** The server is killed beside the other tests: much of both is waiting. */
+  private static final ExecutorService BESIDE = Executors.newSingleThreadExecutor();
+
+  @TempDir private static Path killed;
+  private static Future<KilledServer.Result> kills =
+      CompletableFuture.failedFuture(new IllegalStateException("not begun"));
+
+  @BeforeAll
+  static void beginToKill() {
+    kills = BESIDE.submit(() -> KilledServer.run(killed, KILLS, SEED, soFar -> {}));
+  }
+
+  @AfterAll
+  static void endKilling() throws InterruptedException {
+    BESIDE.shutdown();
+    if (!BESIDE.awaitTermination(5, TimeUnit.MINUTES)) {
+      throw new IllegalStateException("The kills do not end.");
+    }
+  }
+
   @Test
-  void serverKilledUnderLoad_losesAndDoublesNothing(@TempDir Path folder) throws Exception {
-    KilledServer.Result result = KilledServer.run(folder, KILLS, SEED);
+  void serverKilledUnderLoad_losesAndDoublesNothing() throws Exception {
+    KilledServer.Result result = kills.get();
     assertThat(result.lost()).isZero();
     assertThat(result.doubled()).isZero();
     assertThat(result.stored()).isEqualTo(result.made()).isGreaterThan(20 * KILLS);
@@ -27,7 +54,7 @@ class ReliabilityIT {
 
   @Test
   void badNetwork_leadsToTheSameStateAsAGoodOne(@TempDir Path folder) throws Exception {
-    SyncsOverBadNetwork.Result result = SyncsOverBadNetwork.run(folder, SYNCS, SEED);
+    SyncsOverBadNetwork.Result result = SyncsOverBadNetwork.run(folder, SYNCS, SEED, soFar -> {});
     assertThat(result.messages()).isGreaterThanOrEqualTo(SYNCS);
     assertThat(result.faults()).allSatisfy((fault, times) -> assertThat(times).isPositive());
     assertThat(result.faults()).hasSize(FaultyWay.Fault.values().length);
@@ -45,7 +72,7 @@ class ReliabilityIT {
 
   @Test
   void browserKilledInATap_keepsWhatItHadShown(@TempDir Path folder) throws Exception {
-    KilledBrowser.Result result = KilledBrowser.run(folder, 2, SEED);
+    KilledBrowser.Result result = KilledBrowser.run(folder, 2, SEED, soFar -> {});
     assertThat(result.kills()).isEqualTo(2);
     assertThat(result.shown()).isEqualTo(4);
     assertThat(result.lost()).isZero();

@@ -77,11 +77,20 @@ public final class RunReliability {
   }
 
   private static String kills(Path folder, int kills) throws Exception {
-    KilledServer.Result result = KilledServer.run(folder, kills, SEED);
+    KilledServer.Result result =
+        KilledServer.run(folder, kills, SEED, soFar -> System.out.println("so far: " + row(soFar)));
     return """
     | kills | entries made | in the store | acknowledged, looked up at kills | lost | doubled |
     | ---: | ---: | ---: | ---: | ---: | ---: |
-    | %d | %d | %d | %d | %d | %d |"""
+    """
+        + row(result);
+  }
+
+  /**
+   * Rows are printed after every session or kill too: a run that is cut off leaves the last one.
+   */
+  private static String row(KilledServer.Result result) {
+    return "| %d | %d | %d | %d | %d | %d |"
         .formatted(
             result.kills(),
             result.made(),
@@ -92,7 +101,9 @@ public final class RunReliability {
   }
 
   private static String syncs(Path folder, int syncs) throws Exception {
-    SyncsOverBadNetwork.Result result = SyncsOverBadNetwork.run(folder, syncs, SEED);
+    SyncsOverBadNetwork.Result result =
+        SyncsOverBadNetwork.run(
+            folder, syncs, SEED, soFar -> System.out.println("so far: " + row(soFar)));
     String faults =
         result.faults().entrySet().stream()
             .map(each -> "| %s | %d |".formatted(each.getKey().words(), each.getValue()))
@@ -100,13 +111,17 @@ public final class RunReliability {
     return """
     | messages with entries | sessions | entries | differing |
     | ---: | ---: | ---: | ---: |
-    | %d | %d | %d | %d |
+    %s
 
     | what happened to messages and looks | times |
     | --- | ---: |
     %s"""
-        .formatted(
-            result.messages(), result.sessions(), result.entries(), result.differing(), faults);
+        .formatted(row(result), faults);
+  }
+
+  private static String row(SyncsOverBadNetwork.Result result) {
+    return "| %d | %d | %d | %d |"
+        .formatted(result.messages(), result.sessions(), result.entries(), result.differing());
   }
 
   private static String room(Path folder) throws Exception {
@@ -116,6 +131,13 @@ public final class RunReliability {
     if (FullDisk.mayMount(real)) {
       try (FullDisk disk = FullDisk.mounted(real)) {
         rows.append(row(disk, PhonesWithoutRoom.run(real, disk))).append('\n');
+      }
+    }
+    Path aborted = Files.createDirectory(folder.resolve("aborted"));
+    Path image = folder.resolve("aborted.img");
+    if (ReadOnlyDisk.isPossible(image, aborted)) {
+      try (ReadOnlyDisk disk = ReadOnlyDisk.mounted(image, aborted)) {
+        rows.append(row(disk, PhonesWithoutRoom.run(aborted, disk))).append('\n');
       }
     }
     try (FullDisk disk = FullDisk.limited(limited)) {
@@ -130,7 +152,7 @@ public final class RunReliability {
         .formatted(rows, PhonesWithoutRoom.startedReadOnly(limited).err().strip());
   }
 
-  private static String row(FullDisk disk, PhonesWithoutRoom.Result result) {
+  private static String row(DiskTrouble disk, PhonesWithoutRoom.Result result) {
     return "| %s | %d | %d | %d | %d | %s |"
         .formatted(
             disk.words(),
@@ -142,21 +164,30 @@ public final class RunReliability {
   }
 
   private static String browser(Path folder, int kills) throws Exception {
-    KilledBrowser.Result result = KilledBrowser.run(folder, kills, SEED);
+    KilledBrowser.Result result =
+        KilledBrowser.run(
+            folder, kills, SEED, soFar -> System.out.println("so far: " + row(soFar)));
     return """
     | kills | entries shown before | lost | broken | the tap under the finger was kept |
     | ---: | ---: | ---: | ---: | ---: |
-    | %d | %d | %d | %d | %d |"""
+    """
+        + row(result);
+  }
+
+  private static String row(KilledBrowser.Result result) {
+    return "| %d | %d | %d | %d | %d |"
         .formatted(result.kills(), result.shown(), result.lost(), result.broken(), result.kept());
   }
 
   private static String load(Path folder, int seconds) throws Exception {
     FullHouse.Result result = FullHouse.run(folder, seconds);
+    int asked = result.writes().sorted().size() + result.looks().sorted().size() + result.draws();
     return """
     | | number | p50, ms | p99, ms | longest, ms |
     | --- | ---: | ---: | ---: | ---: |
     | bare commit of the database | %s |
     | write: a rally until it is acknowledged | %s |
+    | the same from the moment it was due | %s |
     | look: what others did | %s |
     | board: from the tap until it is drawn | %s |
 
@@ -164,19 +195,32 @@ public final class RunReliability {
         .formatted(
             result.limit().row(),
             result.writes().row(),
+            result.late().row(),
             result.looks().row(),
             result.boards().row(),
-            String.format(
-                Locale.ROOT,
-                "Boards were drawn %d times; failures %d. Without pauses eight phones store %.0f"
-                    + " rallies a second, %.2f of the %.0f commits a second of the bare database."
-                    + " p99 of a write is %.1f times that of a bare commit. Load average %s.",
-                result.draws(),
-                result.failures(),
-                result.crowdASecond(),
-                result.crowdASecond() / result.limit().aSecond(),
-                result.limit().aSecond(),
-                result.writes().at(0.99) / result.limit().at(0.99),
-                result.load()));
+            inWords(result, asked));
+  }
+
+  private static String inWords(FullHouse.Result result, int asked) {
+    FullHouse.Crowd crowd = result.crowd();
+    return String.format(
+        Locale.ROOT,
+        "Boards were drawn %d times; failures %d. Without pauses eight phones store %.0f rallies a"
+            + " second, %.2f of the %.0f commits a second of the bare database; each takes %.1f ms"
+            + " of the server's processor time. p99 of a write is %.1f times that of a bare commit."
+            + " In the measured time the server used %.1f s of processor time, %.1f ms for each of"
+            + " %d answers: %s. Load average %s.",
+        result.draws(),
+        result.failures(),
+        crowd.aSecond(),
+        crowd.aSecond() / result.limit().aSecond(),
+        result.limit().aSecond(),
+        crowd.processorMs(),
+        result.writes().at(0.99) / result.limit().at(0.99),
+        result.used().total() / 1000,
+        result.used().total() / asked,
+        asked,
+        result.used().most(),
+        result.load());
   }
 }

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import rallywright.engine.session.CourtEvent;
 
 /**
@@ -59,12 +60,13 @@ final class SyncsOverBadNetwork {
    * @param folder an empty folder
    * @param wanted at least so many messages with entries
    * @param seed decides entries and faults
+   * @param each is told what came of it so far after every session
    */
-  static Result run(Path folder, long wanted, long seed) throws Exception {
-    return new SyncsOverBadNetwork(folder, wanted, seed).run();
+  static Result run(Path folder, long wanted, long seed, Consumer<Result> each) throws Exception {
+    return new SyncsOverBadNetwork(folder, wanted, seed).run(each);
   }
 
-  private Result run() throws Exception {
+  private Result run(Consumer<Result> each) throws Exception {
     ExecutorService hands = Executors.newCachedThreadPool();
     try (StartedProgram program = startWithSession();
         Browsers browsers = new Browsers()) {
@@ -88,11 +90,15 @@ final class SyncsOverBadNetwork {
         phones.look(club.events(good));
         compare(bad, good);
         sessions++;
-        System.out.printf("%d messages, %d differing%n", messages, differing);
+        each.accept(result());
       }
     } finally {
       hands.shutdownNow();
     }
+    return result();
+  }
+
+  private Result result() {
     return new Result(messages, faults, sessions, entries, differing);
   }
 

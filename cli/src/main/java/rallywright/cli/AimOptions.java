@@ -1,10 +1,14 @@
 package rallywright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -12,15 +16,19 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import rallywright.engine.aim.BallKind;
 import rallywright.engine.aim.Closer;
+import rallywright.engine.aim.LandingLines;
+import rallywright.engine.aim.MeasuredScatter;
 import rallywright.engine.aim.Measures;
 import rallywright.engine.aim.ShotAnswer;
 import rallywright.engine.aim.ShotAnswer.BestShot;
 import rallywright.engine.aim.ShotSetting;
 import rallywright.engine.aim.ShotSetting.Day;
+import rallywright.engine.aim.ShotSetting.Player;
 import rallywright.engine.aim.ShotStudy;
 import rallywright.engine.aim.ShotWords;
 import rallywright.engine.aim.UsualShot;
 import rallywright.engine.flight.Ranged;
+import rallywright.engine.flight.Scatter;
 import rallywright.engine.quantity.Speed;
 import rallywright.web.page.Units;
 
@@ -46,6 +54,16 @@ final class AimOptions {
       description =
           "With --aim: the player's level, 1 to 7; the scatter is assumed from it. Usual: 3.5.")
   private double level = 3.5;
+
+  @Option(
+      names = "--landings",
+      paramLabel = "FILE",
+      description = {
+        "With --aim: where this player's balls of the shot landed; the scatter then comes from them"
+            + " in place of the level. One ball a line: how far beyond the net and how far right of"
+            + " the centre line (left of it below 0), in feet, or in metres with --units metric."
+      })
+  private @Nullable Path landings;
 
   @Option(
       names = "--wind",
@@ -78,6 +96,8 @@ final class AimOptions {
    *
    * @param shot the usual shot
    * @param level of the player
+   * @param landings that the scatter comes from; null where it is assumed from the level
+   * @param scatter in 100 of the pace, degrees up and down, degrees sideways
    * @param chance of success with the best aim
    * @param chanceRange over the spread of drag and lift, four balls in five
    * @param landX_m where the aim lands, beyond the net
@@ -92,6 +112,8 @@ final class AimOptions {
   record Aimed(
       String shot,
       double level,
+      @Nullable Integer landings,
+      List<Double> scatter,
       @Nullable Double chance,
       @Nullable List<Double> chanceRange,
       @Nullable Double landX_m,
@@ -114,7 +136,8 @@ final class AimOptions {
     if (json) {
       JsonAnswer.print(out, aimed(answer, words));
     } else {
-      out.println(setting.shot().words() + ", level " + level);
+      out.println(
+          setting.shot().words() + (landings == null ? ", level " + level : ", own landings"));
       words.forEach(out::println);
       out.flush();
     }
@@ -125,7 +148,28 @@ final class AimOptions {
       throw new IllegalArgumentException(
           "--wind-from (%s) must be from 0 to below 360 degrees. Maybe 0.".formatted(windFrom));
     }
-    return usual().usual().on(new Day(ball, windMps(), windFrom, 0, 20)).at(level);
+    ShotSetting usual = usual().usual().on(new Day(ball, windMps(), windFrom, 0, 20)).at(level);
+    return landings == null
+        ? usual
+        : usual.by(new Player(level, Optional.of(measured(usual, landings))));
+  }
+
+  private MeasuredScatter measured(ShotSetting usual, Path file) {
+    try {
+      boolean feet = units == Units.FEET;
+      String unit = feet ? "feet" : "metres";
+      String text = Files.readString(file);
+      return MeasuredScatter.of(
+          usual, LandingLines.read(text, feet ? Units.METRES_PER_FOOT : 1, unit));
+    } catch (IOException unreadable) {
+      throw new IllegalArgumentException(
+          "--landings: the file \"%s\" cannot be read as text. Maybe check its name."
+              .formatted(file),
+          unreadable);
+    } catch (IllegalArgumentException refused) {
+      throw new IllegalArgumentException(
+          "--landings, file \"%s\": %s".formatted(file, refused.getMessage()), refused);
+    }
   }
 
   private UsualShot usual() {
@@ -182,9 +226,15 @@ final class AimOptions {
   private Aimed aimed(ShotAnswer answer, List<String> words) {
     @Nullable BestShot best = answer.best().orElse(null);
     @Nullable Ranged range = answer.closer().map(Closer::chance).orElse(null);
+    Scatter scatter = answer.setting().scatter();
     return new Aimed(
         answer.setting().shot().name().toLowerCase(Locale.ROOT).replace('_', '-'),
         level,
+        answer.setting().player().measured().map(MeasuredScatter::balls).orElse(null),
+        List.of(
+            100 * scatter.speed(),
+            Math.toDegrees(scatter.elevation()),
+            Math.toDegrees(scatter.bearing())),
         best == null ? null : best.aim().chance(),
         range == null ? null : List.of(range.low(), range.high()),
         best == null ? null : best.aim().landing().x(),

@@ -141,6 +141,42 @@ class FlightCommandTest {
         .isGreaterThan(calm.get("chance").asDouble() + 0.2);
   }
 
+  /** Twelve landings within a foot: steadier than level 3.5, so the shot comes off more often. */
+  private static final String TIGHT =
+      "5 -1\n5.5 -1.5\n4.5 -1\n5 -0.5\n5.5 -1\n4.5 -1.5\n"
+          + "5 -1.5\n6 -1\n4 -1\n5.5 -0.5\n4.5 -0.5\n5 0\n";
+
+  @Test
+  void aim_withLandingsOfThePlayer_usesTheirScatter() throws Exception {
+    String file = Files.writeString(folder.resolve("landings.txt"), TIGHT).toString();
+    JsonNode own = aimed("drop-straight", "--landings", file);
+    JsonNode assumed = aimed("drop-straight");
+    assertThat(own.get("landings").asInt()).isEqualTo(12);
+    assertThat(assumed.get("landings").isNull()).isTrue();
+    assertThat(own.get("scatter").get(2).asDouble())
+        .isLessThan(assumed.get("scatter").get(2).asDouble());
+    assertThat(own.get("chance").asDouble()).isGreaterThan(assumed.get("chance").asDouble() + 0.2);
+    Answer words = run("flight", "--aim", "drop-straight", "--landings", file);
+    assertThat(words.out)
+        .contains("Third-shot drop, straight, own landings", "From 12 landings: two balls in three")
+        .contains("Balls in the net leave no landing")
+        .doesNotContain("we assume, unmeasured");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"5 1;5 | Line 2 (5) must hold two numbers", "5 1;6 2 | needs 5 landings or more"})
+  void aim_withLandingsThatAreWrong_isAnsweredInOneLine(String lines, String words)
+      throws Exception {
+    String text = lines.replace(';', '\n');
+    String file = Files.writeString(folder.resolve("landings.txt"), text).toString();
+    Answer answer = run("flight", "--aim", "drive", "--landings", file);
+    assertThat(answer.code).isEqualTo(2);
+    assertThat(answer.err).contains(words).contains("landings.txt").contains("Maybe");
+    assertThat(answer.err.strip().lines()).hasSize(1);
+  }
+
   private static JsonNode aimed(String shot, String... options) {
     String[] arguments = new String[4 + options.length];
     arguments[0] = "flight";
@@ -163,6 +199,7 @@ class FlightCommandTest {
         "flight --aim drive --wind 99m/s | at most 12 m/s",
         "flight --aim drive --wind-from 400 | below 360",
         "flight --aim drive --level 9 | from 1.0 to 7.0",
+        "flight --aim drive --landings nowhere.txt | cannot be read",
         "flight --aim drive balls.json | not both"
       })
   void aim_wronglyAsked_isAnsweredInOneLine(String line, String words) {

@@ -153,7 +153,12 @@ public final class EventLog {
   private static void refuseUnknownSessions(JdbcClient client, List<CourtEvent> events) {
     TreeSet<String> unknown = new TreeSet<>();
     events.forEach(event -> unknown.add(event.stamp().session().value()));
-    List<String> found = client.sql("select id from training_session").query(String.class).list();
+    List<String> found =
+        client
+            .sql("select id from training_session where id in (:ids)")
+            .param("ids", List.copyOf(unknown))
+            .query(String.class)
+            .list();
     found.forEach(unknown::remove);
     if (!unknown.isEmpty()) {
       throw new StoreProblem(

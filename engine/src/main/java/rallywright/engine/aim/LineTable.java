@@ -54,7 +54,7 @@ public record LineTable(UsualShot shot, Line straight, Line cross) {
         new Area(middle, target.width(), target.depth()),
         opponent,
         setting.day(),
-        setting.level());
+        setting.player());
   }
 
   private static Line line(ShotSetting setting) {

@@ -2,6 +2,7 @@ package rallywright.engine.aim;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rallywright.engine.court.Court;
 import rallywright.engine.flight.Air;
 import rallywright.engine.flight.BestAim;
@@ -21,10 +22,10 @@ import rallywright.engine.flight.Wind;
  * @param target where it should land
  * @param opponent where the one who gets it stands
  * @param day ball, wind and air
- * @param level of the player, 1 to 7: their scatter is assumed from it
+ * @param player whose scatter counts
  */
 public record ShotSetting(
-    UsualShot shot, Hitter hitter, Area target, Place opponent, Day day, double level) {
+    UsualShot shot, Hitter hitter, Area target, Place opponent, Day day, Player player) {
 
   private static final double HUMIDITY_PERCENT = 50;
 
@@ -123,6 +124,33 @@ public record ShotSetting(
     }
   }
 
+  /**
+   * Who hits, as far as scatter goes.
+   *
+   * @param level 1 to 7
+   * @param measured the scatter from the player's own landings; empty where the level must do
+   */
+  public record Player(double level, Optional<MeasuredScatter> measured) {
+
+    /** Checks the level; the check is written so that NaN fails it. */
+    public Player {
+      if (!(level >= 1 && level <= 7)) {
+        throw new IllegalArgumentException(
+            "The level (%s) must lie from 1.0 to 7.0. Maybe 3.5.".formatted(level));
+      }
+    }
+
+    /** A player of whom only the level is known. */
+    public static Player ofLevel(double level) {
+      return new Player(level, Optional.empty());
+    }
+
+    /** The scatter. */
+    Scatter scatter() {
+      return measured.map(MeasuredScatter::scatter).orElseGet(() -> Scatter.ofLevel(level));
+    }
+  }
+
   private static final double FOOT = 0.3048;
 
   /** Checks what the parts cannot see for themselves. */
@@ -136,10 +164,6 @@ public record ShotSetting(
       throw new IllegalArgumentException(
           "The target lies outside the lines. Maybe drag it back into the court.");
     }
-    if (!(level >= 1 && level <= 7)) {
-      throw new IllegalArgumentException(
-          "The level (%s) must lie from 1.0 to 7.0. Maybe 3.5.".formatted(level));
-    }
   }
 
   /**
@@ -149,22 +173,37 @@ public record ShotSetting(
    * @return the setting
    */
   public ShotSetting on(Day other) {
-    return new ShotSetting(shot, hitter, target, opponent, other, level);
+    return new ShotSetting(shot, hitter, target, opponent, other, player);
   }
 
   /**
-   * The same shot by a player of another level.
+   * The same shot by a player of another level, of whom nothing is measured.
    *
    * @param other 1 to 7
    * @return the setting
    */
   public ShotSetting at(double other) {
+    return by(Player.ofLevel(other));
+  }
+
+  /**
+   * The same shot by another player.
+   *
+   * @param other the player
+   * @return the setting
+   */
+  public ShotSetting by(Player other) {
     return new ShotSetting(shot, hitter, target, opponent, day, other);
   }
 
-  /** The player's scatter: an assumption by level. */
+  /** The player's level, 1 to 7. */
+  public double level() {
+    return player.level();
+  }
+
+  /** The player's scatter: from landings, or an assumption by level. */
   public Scatter scatter() {
-    return Scatter.ofLevel(level);
+    return player.scatter();
   }
 
   /** The shot as the flight sees it. */

@@ -208,9 +208,28 @@ public final class ShotWords {
   /**
    * Whose scatter this is.
    *
-   * @return one sentence that says it is assumed
+   * @return sentences that say from what it is known, and how well
    */
   public String whose() {
+    return answer.setting().player().measured().map(ShotWords::measured).orElseGet(this::assumed);
+  }
+
+  private static String measured(MeasuredScatter measured) {
+    return String.format(
+        Locale.ROOT,
+        "From %d landings: two balls in three leave the paddle within %.1f in 100 of the pace and"
+            + " %.1f° of the angles meant. That many balls tell it roughly: eight times in ten the"
+            + " true scatter is %.1f to %.1f times that. Balls in the net leave no landing; with"
+            + " them it is larger still. How much is pace and how much height is assumed: landings"
+            + " cannot tell.",
+        measured.balls(),
+        100 * measured.scatter().speed(),
+        Math.toDegrees(Math.max(measured.scatter().elevation(), measured.scatter().bearing())),
+        measured.least(),
+        measured.most());
+  }
+
+  private String assumed() {
     Scatter scatter = answer.setting().scatter();
     return String.format(
         Locale.ROOT,

@@ -127,6 +127,6 @@ public enum UsualShot {
         new Area(Place.feet(targetFeet, middle), LANE_FEET * FOOT, (depth.to - depth.from) * FOOT),
         Place.feet(targetFeet, opponent),
         Day.CALM,
-        USUAL_LEVEL);
+        ShotSetting.Player.ofLevel(USUAL_LEVEL));
   }
 }

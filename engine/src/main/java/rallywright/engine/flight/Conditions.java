@@ -46,4 +46,15 @@ public record Conditions(Ball ball, Air air, Wind wind) {
   public double terminalSpeed() {
     return Math.sqrt(GRAVITY / dragPerMetre());
   }
+
+  /**
+   * The same with left and right exchanged.
+   *
+   * @return ball and air, and the wind from the other side
+   */
+  public Conditions mirrored() {
+    Vector blows = wind.velocity();
+    return new Conditions(
+        ball, air, new Wind(new Vector(blows.x(), -blows.y(), blows.z()), wind.profile()));
+  }
 }

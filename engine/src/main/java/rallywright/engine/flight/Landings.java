@@ -20,6 +20,9 @@ public record Landings(List<BestAim.Landing> points) {
   private static final double SMALL = 1e-4;
   private static final double SMALLEST_SHARE = 1e-6;
 
+  /** A scatter in any part must stay below this; see {@link Scatter}. */
+  private static final double MOST = 0.5;
+
   /** Checks that a spread can be told. */
   public Landings {
     points = List.copyOf(points);
@@ -36,8 +39,8 @@ public record Landings(List<BestAim.Landing> points) {
    * @param shot where the balls were hit, their spin and conditions; its target is not looked at
    * @param elevation of the launches in radians: flat, or lofted
    * @return the scatter
-   * @throws IllegalArgumentException if no speed at that elevation goes as far, or all landings are
-   *     the same
+   * @throws IllegalArgumentException if no speed at that elevation goes as far, or the landings lie
+   *     too far apart
    */
   public Scatter scatter(Shot shot, double elevation) {
     Vector from = shot.contact();
@@ -61,8 +64,12 @@ public record Landings(List<BestAim.Landing> points) {
             / (2 * SMALL);
     double usual = Math.hypot(perSpeed * unit.speed(), perRadian * unit.elevation());
     double share = Math.max(SMALLEST_SHARE, sd(distances) / usual);
-    return new Scatter(
-        share * unit.speed(), share * unit.elevation(), Math.max(SMALLEST_SHARE, sd(bearings)));
+    double side = Math.max(SMALLEST_SHARE, sd(bearings));
+    if (!(share * unit.speed() < MOST && share * unit.elevation() < MOST && side < MOST)) {
+      throw new IllegalArgumentException(
+          "The landings lie too far apart for one shot. Maybe leave out the balls of another one.");
+    }
+    return new Scatter(share * unit.speed(), share * unit.elevation(), side);
   }
 
   private static double speedFor(Shot shot, double elevation, double bearing, double distance) {

@@ -8,11 +8,13 @@ import rallywright.engine.court.Court;
  * Balls played round the post: when a ball bounced so wide that it may legally pass beside the net.
  *
  * <p><b>Card.</b> In: where a ball is hit, or how it bounces. Out: whether a straight path leads
- * outside the post into the opponents' court, and its bearings. Seen from above a ball without
- * sidespin and side wind flies straight, so it is geometry whatever the drag: outside the post by
- * its radius at the net, inside the side line where it lands, at the baseline at the latest. Such a
- * ball may pass lower than the net (2025 rules, section on the net). Limits: only straight paths; a
- * {@link Requirement.RoundPost} in a {@link Target} asks the same of flights in side wind.
+ * outside the post into the opponents' court, and its bearings; in side wind, how wide a ball must
+ * be hit so that a curved one does. Seen from above a ball without sidespin and side wind flies
+ * straight, so it is geometry whatever the drag: outside the post by its radius at the net, inside
+ * the side line where it lands, at the baseline at the latest. In side wind the flights themselves
+ * are searched ({@link CurvedPost}). Such a ball may pass lower than the net (2025 rules, section
+ * on the net). Limits: no sidespin; in side wind nothing lofted more than {@link
+ * CurvedPost#STEEPEST_DEGREES}°.
  */
 public final class RoundThePost {
 
@@ -97,6 +99,43 @@ public final class RoundThePost {
   }
 
   /**
+   * The narrowest place from which a ball can be played round a post, and the launch that does it.
+   *
+   * @param across metres from the middle, on the side of that post
+   * @param aim speed and angles as the hitter sees them
+   */
+  public record Narrowest(double across, LaunchAim aim) {}
+
+  /**
+   * How wide a ball must be hit for a way round a post in any wind, searched among flights.
+   *
+   * @param post which post, as the hitter sees it
+   * @param x where it is hit, in metres beyond the net: below 0
+   * @param height of the ball's centre where it is hit, in metres
+   * @param conditions ball, air and wind; the ball's size is that of this question
+   * @return the place and the launch; empty if no launch of a player gets there
+   */
+  public Optional<Narrowest> narrowest(
+      Requirement.RoundPost.Side post, double x, double height, Conditions conditions) {
+    if (!(x < 0 && height > radius)) {
+      throw new IllegalArgumentException(
+          ("The ball must be hit before the net (%s m is not below 0) and above the floor (%s m)."
+                  + " Maybe -3 and 0.3.")
+              .formatted(x, height));
+    }
+    boolean left = post == Requirement.RoundPost.Side.LEFT;
+    Optional<Narrowest> found =
+        new CurvedPost(left ? conditions : conditions.mirrored(), outside).narrowest(x, height);
+    return left ? found : found.map(RoundThePost::mirrored);
+  }
+
+  private static Narrowest mirrored(Narrowest left) {
+    LaunchAim aim = left.aim();
+    return new Narrowest(
+        left.across(), new LaunchAim(aim.speed(), aim.elevation(), -aim.bearing()));
+  }
+
+  /**
    * Whether a ball that bounces hands one over: carried on after the bounce, it comes to where it
    * can be played round the post before it bounces again.
    *
@@ -105,15 +144,35 @@ public final class RoundThePost {
    * @return the width to spare at the last moment, in metres; below 0 there is no way round
    */
   public double room(Launch landing, Conditions conditions) {
+    Vector at = lastContact(landing, conditions);
+    Requirement.RoundPost.Side post =
+        at.y() < 0 ? Requirement.RoundPost.Side.RIGHT : Requirement.RoundPost.Side.LEFT;
+    return Math.abs(at.y()) - narrowestLow(post, at.x(), conditions);
+  }
+
+  /** Where the ball is picked up at the last moment after its bounce. */
+  private Vector lastContact(Launch landing, Conditions conditions) {
     Launch leaves = conditions.ball().bounce().after(landing, radius);
     Launch last = FlightSolver.of(conditions).fly(leaves).landing().ball();
     double early = Math.max(0, LOWEST_CONTACT_M - radius) / -last.velocity().z();
-    Vector at = last.position().plus(last.velocity().times(-early));
-    return at.x() < 0 ? Math.abs(at.y()) - narrowest(at.x()) : Double.NEGATIVE_INFINITY;
+    return last.position().plus(last.velocity().times(-early));
+  }
+
+  /** The narrowest place of a ball picked up low; infinite beyond the net or without a way. */
+  private double narrowestLow(Requirement.RoundPost.Side post, double x, Conditions conditions) {
+    if (!(x < 0)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return conditions.wind().velocity().y() == 0
+        ? narrowest(x)
+        : narrowest(post, x, LOWEST_CONTACT_M, conditions)
+            .map(Narrowest::across)
+            .orElse(Double.POSITIVE_INFINITY);
   }
 
   /**
-   * The narrowest bounce that hands a ball over, for balls of one kind at one distance.
+   * The narrowest bounce that hands a ball over, for balls of one kind at one distance. A flight is
+   * the same wherever across the court it begins, so it is one subtraction.
    *
    * @param x where it bounces, in metres beyond the net: below 0
    * @param velocity how it lands, in the hitter's frame, drifting to the left
@@ -121,24 +180,11 @@ public final class RoundThePost {
    * @return metres left of the middle, inside the court; empty if even one on the line is no gift
    */
   public OptionalDouble narrowestBounce(double x, Vector velocity, Conditions conditions) {
-    double line = Court.HALF_WIDTH.metres();
-    if (room(landing(x, line, velocity), conditions) < 0) {
-      return OptionalDouble.empty();
-    }
-    double low = 0;
-    double high = line;
-    while (high - low > 1e-6) {
-      double middle = (low + high) / 2;
-      if (room(landing(x, middle, velocity), conditions) >= 0) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return OptionalDouble.of(high);
-  }
-
-  private Launch landing(double x, double y, Vector velocity) {
-    return new Launch(new Vector(x, y, radius), velocity, Vector.ZERO);
+    Launch landing = new Launch(new Vector(x, 0, radius), velocity, Vector.ZERO);
+    Vector at = lastContact(landing, conditions);
+    double least = narrowestLow(Requirement.RoundPost.Side.LEFT, at.x(), conditions) - at.y();
+    return least <= Court.HALF_WIDTH.metres()
+        ? OptionalDouble.of(Math.max(0, least))
+        : OptionalDouble.empty();
   }
 }

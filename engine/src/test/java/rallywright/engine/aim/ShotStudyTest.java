@@ -154,7 +154,7 @@ class ShotStudyTest {
                     new Area(new Place(9, 3), 1, 1),
                     usual.opponent(),
                     usual.day(),
-                    3.5))
+                    usual.player()))
         .hasMessageContaining("outside the lines")
         .hasMessageContaining("Maybe");
     assertThatThrownBy(() -> usual.at(Double.NaN)).hasMessageContaining("Maybe 3.5");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -94,5 +95,109 @@ class RoundThePostTest {
   @Test
   void contact_beyondTheNet_isRefused() {
     assertThatThrownBy(() -> POST.bearings(0.5, 4)).hasMessageContaining("Maybe -3");
+  }
+
+  private static Conditions sideWind(Air air, double left) {
+    return new Conditions(Ball.OUTDOOR, air, Wind.constant(0, left));
+  }
+
+  private static RoundThePost.Narrowest leftPost(double x, double height, Conditions conditions) {
+    return POST.narrowest(Requirement.RoundPost.Side.LEFT, x, height, conditions).orElseThrow();
+  }
+
+  /** In a vacuum no wind pushes: the search among flights gives the line past the post. */
+  @ParameterizedTest
+  @CsvSource({"-0.5, 0.15", "-2, 0.4", "-4, 0.8", "-6.7, 0.3"})
+  void search_inAVacuumAndInStillAir_isTheGeometry(double x, double height) {
+    Conditions windInAVacuum = sideWind(Air.NONE, -6);
+    assertThat(leftPost(x, height, windInAVacuum).across())
+        .isCloseTo(POST.narrowest(x), within(1e-6));
+    assertThat(leftPost(x, height, Conditions.CALM).across())
+        .isCloseTo(POST.narrowest(x), within(1e-6));
+  }
+
+  /**
+   * The launch that was found, flown by hand by the solver (checked elsewhere against an
+   * independent integrator): its centre passes 11 ft + 3 in + r from the middle above the floor,
+   * and it lands on the side line at 10 ft, at the baseline at the latest.
+   */
+  @ParameterizedTest
+  @CsvSource({"-1, -4", "-1, 4", "-3, -2", "-3, 6", "-6, -3"})
+  void launchFound_flownByHand_passesThePostAndLandsIn(double x, double wind) {
+    Conditions conditions = sideWind(Conditions.CALM.air(), wind);
+    RoundThePost.Narrowest way = leftPost(x, 0.3, conditions);
+    Flight flight =
+        FlightSolver.of(conditions).fly(Launch.of(new Vector(x, way.across(), 0.3), way.aim(), 0));
+    Vector net = Objects.requireNonNull(flight.net()).ball().position();
+    assertThat(net.y()).isCloseTo(11 * 0.3048 + 0.0762 + RADIUS, within(1e-5));
+    assertThat(net.z()).isGreaterThanOrEqualTo(RADIUS);
+    Vector landing = flight.landing().ball().position();
+    assertThat(landing.y()).isCloseTo(10 * 0.3048, within(1e-5));
+    assertThat(landing.x()).isBetween(0.0, 22 * 0.3048 + 1e-5);
+  }
+
+  /** Thousands of other launches from 5 cm narrower, by brute force: none gets round and in. */
+  @ParameterizedTest
+  @CsvSource({"-1, -4", "-3, 4"})
+  void contact_narrowerThanFound_hasNoFlightRoundThePost(double x, double wind) {
+    Conditions conditions = sideWind(Conditions.CALM.air(), wind);
+    double found = leftPost(x, 0.3, conditions).across();
+    assertThat(anyOf(x, found - 0.05, conditions)).isFalse();
+    assertThat(anyOf(x, found + 0.15, conditions)).isTrue();
+  }
+
+  private static boolean anyOf(double x, double y, Conditions conditions) {
+    Target target =
+        Target.of(
+            new Requirement.RoundPost(Requirement.RoundPost.Side.LEFT),
+            Requirement.LandsIn.court());
+    ShotTrial trial = new Shot(new Vector(x, y, 0.3), 0, target, conditions).trial();
+    for (double elevation = -10; elevation <= CurvedPost.STEEPEST_DEGREES; elevation += 2.5) {
+      for (double speed = 2.5; speed <= 28; speed *= 1.04) {
+        for (double bearing = -1.2; bearing < 1.2; bearing += 0.02) {
+          if (trial.margin(speed, Math.toRadians(elevation), bearing) > 0) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** By reflection in the centre line. */
+  @Test
+  void windFromTheLeftOnTheLeftPost_isWindFromTheRightOnTheRightPost() {
+    Conditions fromTheLeft = sideWind(Conditions.CALM.air(), -4);
+    Conditions fromTheRight = sideWind(Conditions.CALM.air(), 4);
+    RoundThePost.Narrowest left = leftPost(-2, 0.4, fromTheLeft);
+    RoundThePost.Narrowest right =
+        POST.narrowest(Requirement.RoundPost.Side.RIGHT, -2, 0.4, fromTheRight).orElseThrow();
+    assertThat(right.across()).isCloseTo(left.across(), within(1e-9));
+    assertThat(right.aim().bearing()).isCloseTo(-left.aim().bearing(), within(1e-9));
+    Launch falls = new Launch(new Vector(-1.5, 2.5, RADIUS), new Vector(-3, 3, -4), Vector.ZERO);
+    Launch other = new Launch(new Vector(-1.5, -2.5, RADIUS), new Vector(-3, -3, -4), Vector.ZERO);
+    assertThat(POST.room(other, fromTheRight))
+        .isCloseTo(POST.room(falls, fromTheLeft), within(1e-9));
+  }
+
+  /** Wind into the court brings balls in; out of the court it takes them away. */
+  @Test
+  void windIntoTheCourt_needsALessWideBallThanStillAir() {
+    Air air = Conditions.CALM.air();
+    double into = leftPost(-2, 0.4, sideWind(air, -4)).across();
+    double out = leftPost(-2, 0.4, sideWind(air, 4)).across();
+    assertThat(into).isLessThan(POST.narrowest(-2) - 0.3);
+    assertThat(out).isGreaterThan(POST.narrowest(-2));
+  }
+
+  /** One subtraction gives what room says at that bounce: nothing to spare. */
+  @ParameterizedTest
+  @CsvSource({"0", "-2", "2"})
+  void narrowestBounce_hasNoRoomToSpare(double wind) {
+    Conditions conditions = sideWind(Conditions.CALM.air(), wind);
+    Vector velocity = new Vector(-3, 4, -4);
+    double bounce = POST.narrowestBounce(-1.5, velocity, conditions).orElseThrow();
+    Launch landing = new Launch(new Vector(-1.5, bounce, RADIUS), velocity, Vector.ZERO);
+    assertThat(POST.room(landing, conditions)).isCloseTo(0, within(1e-6));
   }
 }

@@ -87,7 +87,7 @@ final class BoardPages {
     model.addAttribute("session", open.session());
     model.addAttribute("view", BoardView.of(open, clock.instant()));
     model.addAttribute("people", BoardView.people(open));
-    model.addAttribute("known", desk.namesBeside(open.session()));
+    model.addAttribute("known", desk.namesBeside(open));
     model.addAttribute("notes", NoteLines.of(open));
     return template;
   }

@@ -20,6 +20,7 @@ import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.SessionId;
 import rallywright.store.json.EventJson;
+import rallywright.store.json.PlanJson;
 import rallywright.web.page.UnitChoice;
 import rallywright.web.signin.Visitor;
 import rallywright.web.weather.WeatherBook;
@@ -28,8 +29,9 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Where a session stands, for phones: the games as the engine sees them, and the events that a
- * phone does not have yet. The plan comes along only where the phone has another one.
+ * Where a session stands, for phones: the events that a phone does not have yet, from which it
+ * works out the games itself; the games as the engine sees them come along where they are asked
+ * for. The plan comes along only where the phone has another one.
  */
 @RestController
 final class CourtStates {
@@ -58,10 +60,11 @@ final class CourtStates {
       @PathVariable String session,
       @RequestParam(defaultValue = "0") int since,
       @RequestParam(defaultValue = "") String plan,
+      @RequestParam(defaultValue = "") String games,
       HttpServletRequest request) {
     SessionId id = access.allowed(session, request);
     OpenSession open = desk.find(id).orElseThrow(() -> CourtAccess.notHere(session));
-    String mark = mark(open);
+    String mark = open.cast().planMark(() -> mark(open));
     int from = since < 0 || since > open.events().size() ? 0 : since;
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("v", 1);
@@ -74,7 +77,9 @@ final class CourtStates {
     out.put("state", open.session().state().name());
     out.put("current", open.progress().current().map(BlockId::value).orElse(null));
     out.put("ended", open.progress().isEnded());
-    out.put("games", open.progress().games().stream().map(CourtStates::game).toList());
+    if (!games.isEmpty()) {
+      out.put("games", open.progress().games().stream().map(CourtStates::game).toList());
+    }
     out.put("from", from);
     out.put("events", events(open, from, coach));
     out.put("planMark", mark);
@@ -88,7 +93,7 @@ final class CourtStates {
   /** Tells one plan from another; also names and drills are part of what a phone shows. */
   private String mark(OpenSession open) {
     int mark =
-        31 * plans.hash(open)
+        31 * PlanJson.write(open.plan()).hashCode()
             + open.players().stream().map(player -> player.name()).toList().hashCode()
             + units.current().name().hashCode()
             + weather.of(open.session().id()).hashCode();

@@ -48,13 +48,11 @@ final class EventGate {
   private static final int LONGEST_ECHO = 40;
 
   private final OpenSession open;
-  private final Set<EventId> known;
   private final Map<EventId, CourtEvent> fresh = new LinkedHashMap<>();
   private final List<Answer> answers = new ArrayList<>();
 
   EventGate(OpenSession open) {
     this.open = open;
-    this.known = open.eventIds();
   }
 
   /** What became of an event. */
@@ -83,8 +81,8 @@ final class EventGate {
       CourtEvent event = EventJson.read(sent.toString());
       reason = refusalOf(event);
       if (reason.isEmpty()) {
-        boolean before = !known.add(event.stamp().id());
-        fresh.putIfAbsent(event.stamp().id(), event);
+        EventId own = event.stamp().id();
+        boolean before = fresh.putIfAbsent(own, event) != null || open.has(own);
         answers.add(new Answer(id, before ? Outcome.KNOWN : Outcome.STORED, ""));
         return;
       }

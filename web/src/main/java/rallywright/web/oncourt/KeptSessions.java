@@ -22,12 +22,12 @@ final class KeptSessions {
 
   private final ClubStore store;
   private final ChangeTrail trail;
-  private final Map<SessionId, Kept> kept =
+  private final Map<SessionId, Found> kept =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<SessionId, Kept> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<SessionId, Found> eldest) {
           return size() > MOST;
         }
       };
@@ -37,7 +37,7 @@ final class KeptSessions {
     this.trail = trail;
   }
 
-  private record Kept(long revision, OpenSession session) {}
+  private record Found(long revision, OpenSession session) {}
 
   /**
    * A session as it is now.
@@ -49,6 +49,10 @@ final class KeptSessions {
     if (store.isChanging()) {
       return reading.get();
     }
+    Optional<OpenSession> same = unchanged(id, store.revision());
+    if (same.isPresent()) {
+      return same;
+    }
     return store.atOneMoment(
         () -> {
           long now = store.revision();
@@ -58,8 +62,19 @@ final class KeptSessions {
         });
   }
 
+  /** The session as kept, where nothing of its own came since. */
+  private Optional<OpenSession> unchanged(SessionId id, long now) {
+    Found last = last(id);
+    if (last == null
+        || trail.addedBetween(last.revision(), now).map(all -> all.contains(id)).orElse(true)) {
+      return Optional.empty();
+    }
+    keep(id, now, last.session());
+    return Optional.of(last.session());
+  }
+
   private Optional<OpenSession> known(SessionId id, long now) {
-    Kept last = last(id);
+    Found last = last(id);
     if (last == null) {
       return Optional.empty();
     }
@@ -71,7 +86,7 @@ final class KeptSessions {
     return Optional.of(last.session().with(more));
   }
 
-  private @Nullable Kept last(SessionId id) {
+  private @Nullable Found last(SessionId id) {
     synchronized (kept) {
       return kept.get(id);
     }
@@ -79,9 +94,9 @@ final class KeptSessions {
 
   private void keep(SessionId id, long revision, OpenSession session) {
     synchronized (kept) {
-      Kept other = kept.get(id);
+      Found other = kept.get(id);
       if (other == null || other.revision() <= revision) {
-        kept.put(id, new Kept(revision, session));
+        kept.put(id, new Found(revision, session));
       }
     }
   }

@@ -9,10 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
-import rallywright.engine.club.Venue;
 import rallywright.engine.court.CourtLane;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.Yardstick;
@@ -22,11 +20,9 @@ import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.EventId;
-import rallywright.engine.session.GameFormats;
 import rallywright.engine.session.GameProgress;
 import rallywright.engine.session.Session;
 import rallywright.engine.session.SessionProgress;
-import rallywright.paper.DrillBook;
 import rallywright.paper.FirstNames;
 import rallywright.store.StoredEvent;
 
@@ -35,34 +31,29 @@ import rallywright.store.StoredEvent;
  */
 public final class OpenSession {
 
-  private final Session session;
-  private final DrillBook drills;
-  private final List<Player> players;
-  private final @Nullable Venue venue;
+  private final SessionCast cast;
   private final List<StoredEvent> log;
   private final List<CourtEvent> events;
   private final SessionProgress progress;
+  private final Kept<Set<EventId>> ids = new Kept<>();
 
-  OpenSession(
-      Session session,
-      DrillBook drills,
-      List<Player> players,
-      @Nullable Venue venue,
-      List<StoredEvent> log) {
-    this.session = session;
-    this.drills = drills;
-    this.players = List.copyOf(players);
-    this.venue = venue;
+  OpenSession(SessionCast cast, List<StoredEvent> log) {
+    this.cast = cast;
     this.log = List.copyOf(log);
     this.events = this.log.stream().map(StoredEvent::event).toList();
-    this.progress = SessionProgress.of(session, this::formatOf, events);
+    this.progress = SessionProgress.of(cast.session(), cast::formatOf, events);
   }
 
   /** The same session with entries that came since. */
   OpenSession with(List<StoredEvent> more) {
     List<StoredEvent> all = new ArrayList<>(log);
     all.addAll(more);
-    return new OpenSession(session, drills, players, venue, all);
+    return new OpenSession(cast, all);
+  }
+
+  /** What stays the same while only entries come. */
+  SessionCast cast() {
+    return cast;
   }
 
   /** The place of the last event in the order of arrival, 0 if there is none. */
@@ -72,12 +63,12 @@ public final class OpenSession {
 
   /** The session as planned. */
   public Session session() {
-    return session;
+    return cast.session();
   }
 
   /** Its plan. */
   public SessionPlan plan() {
-    return session.plan();
+    return session().plan();
   }
 
   /** What happened so far, in the order of arrival. */
@@ -92,28 +83,28 @@ public final class OpenSession {
 
   /** Who takes part, in the order of the plan. */
   public List<Player> players() {
-    return players;
+    return cast.players();
   }
 
   /** The first names of those who take part. */
   public FirstNames names() {
-    return FirstNames.of(players);
+    return cast.names();
   }
 
   /** Whether wind and sun do not matter. */
   public boolean isIndoors() {
-    return venue != null && venue.setting() == Venue.Setting.INDOOR;
+    return cast.isIndoors();
   }
 
   /** The drill of a block; empty for yardsticks and for a drill that is no longer there. */
   public Optional<Drill> drill(PlannedBlock block) {
-    return drills.drills().apply(block.drill());
+    return cast.drill(block);
   }
 
   /** The yardstick of a block, if it is one. */
   public Optional<Yardstick> yardstick(PlannedBlock block) {
     return block.kind() == PlannedBlock.Kind.YARDSTICK
-        ? drills.yardsticks().apply(block.drill())
+        ? cast.drills().yardsticks().apply(block.drill())
         : Optional.empty();
   }
 
@@ -135,7 +126,7 @@ public final class OpenSession {
    * games are.
    */
   public GameFormat formatOf(PlannedBlock block, PlannedGame game) {
-    return GameFormats.of(drill(block), block, game);
+    return cast.formatOf(block, game);
   }
 
   /** A sentence of the engine about a game, with those who play it in the place of the sides. */
@@ -145,16 +136,20 @@ public final class OpenSession {
         .replace("side B", names().listed(game.b().players()));
   }
 
-  /** The ids of the events so far. */
-  Set<EventId> eventIds() {
-    Set<EventId> ids = new HashSet<>();
-    events.forEach(event -> ids.add(event.stamp().id()));
-    return ids;
+  /** Whether an event is there already. */
+  boolean has(EventId event) {
+    return ids.or(this::idsOfEvents).contains(event);
+  }
+
+  private Set<EventId> idsOfEvents() {
+    Set<EventId> all = new HashSet<>();
+    events.forEach(each -> all.add(each.stamp().id()));
+    return all;
   }
 
   /** Whether the session and what happened in it are the same as in another reading of it. */
   public boolean isAs(OpenSession other) {
-    return session.equals(other.session) && events.equals(other.events);
+    return session().equals(other.session()) && events.equals(other.events);
   }
 
   /** The block that is on now. */
@@ -207,6 +202,6 @@ public final class OpenSession {
 
   /** Whether a player takes part. */
   boolean has(PlayerId player) {
-    return players.stream().anyMatch(each -> each.id().equals(player));
+    return players().stream().anyMatch(each -> each.id().equals(player));
   }
 }

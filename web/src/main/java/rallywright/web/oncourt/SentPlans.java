@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import rallywright.engine.session.SessionId;
-import rallywright.store.json.PlanJson;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -17,12 +16,17 @@ final class SentPlans {
   private static final int MOST = 32;
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
-  private final Map<SessionId, Marked> drawn = fewest();
-  private final Map<SessionId, Hashed> hashes = fewest();
+  private final Map<SessionId, Marked> drawn =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<SessionId, Marked> eldest) {
+          return size() > MOST;
+        }
+      };
 
   private record Marked(String mark, JsonNode plan) {}
-
-  private record Hashed(Object plan, int hash) {}
 
   /** The plan of a session under a mark; drawn where it is not at hand. */
   synchronized JsonNode of(SessionId session, String mark, Supplier<Map<String, Object>> drawing) {
@@ -32,27 +36,5 @@ final class SentPlans {
       drawn.put(session, last);
     }
     return last.plan();
-  }
-
-  /** A number that tells one plan from another, the same after a restart. */
-  synchronized int hash(OpenSession open) {
-    SessionId session = open.session().id();
-    Hashed last = hashes.get(session);
-    if (last == null || last.plan() != open.plan()) {
-      last = new Hashed(open.plan(), PlanJson.write(open.plan()).hashCode());
-      hashes.put(session, last);
-    }
-    return last.hash();
-  }
-
-  private static <T> Map<SessionId, T> fewest() {
-    return new LinkedHashMap<>(16, 0.75f, true) {
-      private static final long serialVersionUID = 1;
-
-      @Override
-      protected boolean removeEldestEntry(Map.Entry<SessionId, T> eldest) {
-        return size() > MOST;
-      }
-    };
   }
 }

@@ -68,10 +68,7 @@ public final class SessionDesk {
 
   private OpenSession opened(Session session) {
     return new OpenSession(
-        session,
-        drills,
-        playersOf(session),
-        venue(session.venue()),
+        new SessionCast(session, drills, playersOf(session), venue(session.venue())),
         store.events().after(session.id(), 0));
   }
 
@@ -161,6 +158,11 @@ public final class SessionDesk {
     } catch (StoreProblem begun) {
       return Optional.of(String.valueOf(begun.getMessage()));
     }
+  }
+
+  /** The same of a session that was found, kept while only entries come. */
+  public List<String> namesBeside(OpenSession open) {
+    return open.cast().namesBeside(() -> namesBeside(open.session()));
   }
 
   /** Names that the club knows and that do not take part in a session yet. */

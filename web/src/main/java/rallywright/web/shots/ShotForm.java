@@ -14,6 +14,7 @@ import rallywright.engine.aim.ShotSetting.Area;
 import rallywright.engine.aim.ShotSetting.Day;
 import rallywright.engine.aim.ShotSetting.Hitter;
 import rallywright.engine.aim.ShotSetting.Place;
+import rallywright.engine.aim.ShotSetting.Player;
 import rallywright.engine.aim.UsualShot;
 import rallywright.web.page.Form;
 import rallywright.web.page.FormReader;
@@ -86,7 +87,7 @@ final class ShotForm {
             number(numbers, ShotField.WIND_FROM),
             number(numbers, ShotField.ALTITUDE),
             number(numbers, ShotField.TEMPERATURE)),
-        number(numbers, ShotField.LEVEL));
+        Player.ofLevel(number(numbers, ShotField.LEVEL)));
   }
 
   private static double number(Map<ShotField, Double> numbers, ShotField field) {

@@ -81,7 +81,7 @@ public final class ShotLinks {
         around(yardstick.court().target().on(lane, End.FAR)),
         opponent,
         usual.day(),
-        usual.level());
+        usual.player());
   }
 
   private static Place place(CourtPoint point) {

@@ -68,7 +68,7 @@ final class CourtClient {
   }
 
   JsonNode state(String session) {
-    return JSON.readTree(get("/court/" + session + "/state").body());
+    return JSON.readTree(get("/court/" + session + "/state?games=yes").body());
   }
 
   /** The outcomes of posted events, for example "stored". */

@@ -82,12 +82,11 @@ function version(way) {
     el('button.button', { 'data-act': 'load-page' }, 'Load it'));
 }
 
-/** The server is there and cannot keep anything. @param {import('../sync.js').Way} way */
+/** The server is there and cannot keep anything; why, it says under More. @param {import('../sync.js').Way} way */
 function trouble(way) {
   return way.trouble === '' ? null : el('div.notice', { role: 'alert', 'data-key': 'trouble' },
     el('p', {}, 'The laptop cannot store scores just now. They stay on this phone and are sent '
       + 'again by themselves. Tell the coach.'),
-    el('p.small', {}, way.trouble),
     saveButton());
 }
 

@@ -11,7 +11,7 @@ import { cautions } from './other.js';
 /** @param {Scene} scene @param {Way} way */
 export function more(scene, way) {
   return sheet('More', [
-    way.unsent > 0 ? unsent(way.unsent) : null,
+    way.unsent > 0 ? unsent(way) : null,
     way.refused.length > 0 ? notTaken(way.refused) : null,
     el('button.button', { 'data-act': 'sheet', 'data-sheet': 'notes', 'data-key': 'notes' },
       'Notes'),
@@ -24,10 +24,13 @@ export function more(scene, way) {
       { href: `/sessions/${location.pathname.split('/')[2]}` }, 'Session page')) : null]);
 }
 
-/** @param {number} count */
-function unsent(count) {
+/** @param {Way} way */
+function unsent(way) {
+  const count = way.unsent;
   return el('section', { 'data-key': 'unsent' },
     el('h3', {}, 'Not sent yet'),
+    way.trouble === '' ? null
+      : el('p', { 'data-key': 'why' }, `The laptop says: ${way.trouble}`),
     el('p', {}, `${count === 1 ? '1 entry waits' : `${count} entries wait`} in this phone for the `
       + 'server. If it cannot be reached any more, save them and give the file to the coach.'),
     saveButton());

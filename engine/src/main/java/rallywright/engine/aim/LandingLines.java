@@ -1,0 +1,79 @@
+package rallywright.engine.aim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Landings as a coach writes them down: one ball a line, from the net and from the centre line. */
+public final class LandingLines {
+
+  private static final String NUMBER = "([+-]?\\d{1,3}(?:\\.\\d{0,6})?)";
+  private static final Pattern LINE = Pattern.compile(NUMBER + "[\\s,;]+" + NUMBER);
+  private static final int LONGEST_ECHO = 30;
+
+  /** Out of every court: about 50 ft beyond the net and 25 ft to a side. */
+  private static final double FARTHEST_M = 15;
+
+  private static final double WIDEST_M = 8;
+
+  private LandingLines() {}
+
+  /**
+   * Reads landings.
+   *
+   * @param text two numbers a line: how far beyond the net, how far right of the centre line, left
+   *     of it below 0; empty lines are passed over
+   * @param metresPerUnit 1 for metres, 0.3048 for feet
+   * @param unit the unit's name, for sentences about mistakes
+   * @return the places
+   * @throws IllegalArgumentException with a sentence that names the first line that is wrong
+   */
+  public static List<ShotSetting.Place> read(String text, double metresPerUnit, String unit) {
+    List<ShotSetting.Place> places = new ArrayList<>();
+    int number = 0;
+    for (String line : text.lines().map(String::strip).toList()) {
+      number++;
+      if (!line.isEmpty()) {
+        places.add(place(line, number, metresPerUnit, unit));
+      }
+    }
+    if (places.size() > MeasuredScatter.MOST) {
+      throw new IllegalArgumentException(
+          "%d landings are too many; at most %d are taken. Maybe keep the latest."
+              .formatted(places.size(), MeasuredScatter.MOST));
+    }
+    return places;
+  }
+
+  private static ShotSetting.Place place(
+      String line, int number, double metresPerUnit, String unit) {
+    Matcher parts = LINE.matcher(line.replace('−', '-'));
+    if (parts.matches()) {
+      double along = Double.parseDouble(parts.group(1)) * metresPerUnit;
+      double across = Double.parseDouble(parts.group(2)) * metresPerUnit;
+      if (along > 0 && along <= FARTHEST_M && Math.abs(across) <= WIDEST_M) {
+        return new ShotSetting.Place(across, along);
+      }
+      throw new IllegalArgumentException(
+          ("Line %d (%s): a ball lands from 0 to %.0f %s beyond the net and at most %.0f %s from"
+                  + " the centre line. Maybe %s.")
+              .formatted(
+                  number,
+                  echo(line),
+                  FARTHEST_M / metresPerUnit,
+                  unit,
+                  WIDEST_M / metresPerUnit,
+                  unit,
+                  "leave a ball that did not cross the net out"));
+    }
+    throw new IllegalArgumentException(
+        ("Line %d (%s) must hold two numbers in %s: how far beyond the net, and how far right of"
+                + " the centre line (left of it: below 0). Maybe 5.5 -2.")
+            .formatted(number, echo(line), unit));
+  }
+
+  private static String echo(String line) {
+    return line.length() <= LONGEST_ECHO ? line : line.substring(0, LONGEST_ECHO) + "…";
+  }
+}
