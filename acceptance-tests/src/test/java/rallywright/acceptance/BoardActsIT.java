@@ -6,20 +6,25 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.SelectOption;
+import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.score.Score;
 
 /** What the coach does from the board, in two presses each; the phones follow. */
 class BoardActsIT {
 
+  private static final String BOARD = "/sessions/" + CourtSample.SESSION.value() + "/board";
+
+  @TempDir private Path data;
   private RunningCourt court;
 
   @BeforeEach
   void open() {
-    court = RunningCourt.shared();
+    court = new RunningCourt(data);
   }
 
   @AfterEach
@@ -32,7 +37,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(board());
+    Page board = court.coach(BOARD);
 
     press(board, "Shorten this block", "5 more min");
     assertThat(done(board)).isEqualTo("Kitchen only ends in 5 min; the phones follow.");
@@ -63,7 +68,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(board());
+    Page board = court.coach(BOARD);
     fold(board, "Shorten this block");
     board.locator("#minutes").fill("999");
     Browsers.toNextPage(board, () -> board.locator(".board-minutes button").first().click());
@@ -78,7 +83,7 @@ class BoardActsIT {
     phone.mode("rallies");
     phone.rallies("AA");
     phone.waitUntilHome();
-    Page board = court.coach(board());
+    Page board = court.coach(BOARD);
 
     swap(board, "Ilse", "Bea");
     assertThat(done(board))
@@ -101,7 +106,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(board());
+    Page board = court.coach(BOARD);
     late(board, "Nia Ostrom");
     assertThat(done(board)).startsWith("Nia Ostrom is there");
     assertThat(board.locator("#board-state").textContent()).contains("Waiting: Nia.");
@@ -117,7 +122,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(board());
+    Page board = court.coach(BOARD);
     assertThat(board.locator("text=End it for everybody").isVisible()).isFalse();
     press(board, "End the session", "End it for everybody");
     phone.page.locator("text=The session is over").waitFor();
@@ -134,19 +139,15 @@ class BoardActsIT {
     phone.start("b2");
     phone.waitUntilHome();
     BrowserContext laptop = court.browsers.laptop();
-    Page first = court.coach(laptop, board());
+    Page first = court.coach(laptop, BOARD);
     Page second = laptop.newPage();
     second.addInitScript("window.EventSource = class { addEventListener() {} }");
-    second.navigate(court.address() + board());
+    second.navigate(court.address() + BOARD);
     Browsers.toNextPage(first, () -> first.locator("#board-actions .button.now").click());
     phone.page.locator(".bar-title", withText("Drop and follow")).waitFor();
     Browsers.toNextPage(second, () -> second.locator("#board-actions .button.now").click());
     assertThat(done(second)).startsWith("That block has begun already");
     assertThat(court.progress().current()).contains(new BlockId("b3"));
-  }
-
-  private String board() {
-    return "/sessions/" + court.session + "/board";
   }
 
   private static void press(Page board, String what, String button) {

@@ -149,6 +149,7 @@ class EveryPageIT {
         "/shots?shot=LOB&level=35",
         "/shots?shot=DROP_STRAIGHT&b.shot=DROP_CROSS",
         "/shots/lines",
+        "/shots/post?wind=10&from=270",
         "/drills/twenty-drops",
         "/settings",
         "/court",

@@ -8,10 +8,10 @@ import rallywright.engine.plan.GameId;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
-import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
 import rallywright.store.ClubStore;
 import rallywright.store.KeyBook;
+import rallywright.store.StoreAddress;
 
 /** The program with the sample session, phones that are let in, and what the store holds. */
 final class RunningCourt implements AutoCloseable {
@@ -19,45 +19,35 @@ final class RunningCourt implements AutoCloseable {
   private static final long FAR_AWAY = 4_000_000_000_000L;
 
   final Browsers browsers = new Browsers();
-  final SessionId session;
   final String key;
-  private final CourtHouse house;
-  private final boolean own;
+  private final Path folder;
+  private final int port;
+  private StartedProgram program;
 
-  /** With a program of its own, which a test may stop, and phones that keep the page. */
   RunningCourt(Path data) {
-    this(new CourtHouse(data), CourtSample.SESSION, true);
-  }
-
-  private RunningCourt(CourtHouse house, SessionId session, boolean own) {
-    this.house = house;
-    this.session = session;
-    this.own = own;
-    try (ClubStore store = house.open()) {
-      key = store.keys().issue(KeyBook.Kind.ON_COURT, session.value(), FAR_AWAY);
+    folder = data;
+    try (ClubStore store = ClubStore.open(StoreAddress.file(data))) {
+      CourtSample.addTo(store);
+      key = store.keys().issue(KeyBook.Kind.ON_COURT, CourtSample.SESSION.value(), FAR_AWAY);
     }
-  }
-
-  /** With a fresh session in the program that tests share, and phones that need the network. */
-  static RunningCourt shared() {
-    CourtHouse house = CourtHouse.shared();
-    return new RunningCourt(house, house.nextSession(), false);
+    program = StartedProgram.serve(data);
+    port = Integer.parseInt(program.address().substring(program.address().lastIndexOf(':') + 1));
   }
 
   String address() {
-    return house.program().address();
+    return program.address();
   }
 
   StartedProgram program() {
-    return house.program();
+    return program;
   }
 
   CourtPhone phone() {
-    return phone(own ? browsers.phone() : browsers.phoneOnline());
+    return phone(browsers.phone());
   }
 
   CourtPhone phone(BrowserContext context) {
-    return new CourtPhone(context, house.program(), session, key);
+    return new CourtPhone(context, program, key);
   }
 
   /** The coach's laptop, signed in, at an address of the program. */
@@ -66,20 +56,21 @@ final class RunningCourt implements AutoCloseable {
   }
 
   Page coach(BrowserContext laptop, String address) {
-    house.signIn(laptop);
     Page page = laptop.newPage();
-    page.navigate(house.program().address() + address);
+    page.navigate(program.signInAddress());
+    page.waitForURL(program.address() + "/");
+    page.navigate(program.address() + address);
     return page;
   }
 
   /** Switches the laptop off. */
   void stop() {
-    house.stop();
+    program.close();
   }
 
   /** Switches it on again, at the same address. */
   void startAgain() {
-    house.startAgain();
+    program = StartedProgram.serve(folder, port);
   }
 
   GameProgress stored(String game) {
@@ -87,25 +78,23 @@ final class RunningCourt implements AutoCloseable {
   }
 
   SessionProgress progress() {
-    try (ClubStore store = house.open()) {
+    try (ClubStore store = ClubStore.open(StoreAddress.file(folder))) {
       return SessionProgress.of(
-          store.sessions().find(session).orElseThrow(),
+          store.sessions().find(CourtSample.SESSION).orElseThrow(),
           (block, game) -> GameFormat.DRILL_GAME,
-          store.events().of(session));
+          store.events().of(CourtSample.SESSION));
     }
   }
 
   List<CourtEvent> events() {
-    try (ClubStore store = house.open()) {
-      return store.events().of(session);
+    try (ClubStore store = ClubStore.open(StoreAddress.file(folder))) {
+      return store.events().of(CourtSample.SESSION);
     }
   }
 
   @Override
   public void close() {
     browsers.close();
-    if (own) {
-      house.close();
-    }
+    program.close();
   }
 }

@@ -215,6 +215,48 @@ class ShotPageIT {
     }
   }
 
+  /** Without script: landings typed, a mistake at its field, then the aim says where it is from. */
+  @Test
+  void landingsOfThePlayer_replaceTheLevel_andStayInTheAddress() {
+    try (BrowserContext coach =
+        coach(
+            new Browser.NewContextOptions()
+                .setViewportSize(390, 844)
+                .setJavaScriptEnabled(false))) {
+      Page page = opened(coach, "/shots?shot=DROP_STRAIGHT");
+      String assumed = advice(page);
+      page.locator("details.shot-own summary").click();
+      page.fill("textarea[name=balls]", "5 -1\n5.5");
+      page.locator("text=Use these landings").click();
+      assertThat(page.locator("#balls-error").textContent()).contains("Line 2 (5.5)", "Maybe");
+      page.fill(
+          "textarea[name=balls]",
+          "5 -1\n5.5 -1.5\n4.5 -1\n5 -0.5\n5.5 -1\n4.5 -1.5\n6 -1\n4 -1\n5 0");
+      page.locator("text=Use these landings").click();
+      page.waitForURL("**/shots?*own=*");
+      assertThat(advice(page)).isNotEqualTo(assumed);
+      assertThat(page.locator("[data-word=whose]").textContent()).startsWith("From 9 landings");
+      page.fill("textarea[name=balls]", "");
+      page.locator("text=Use these landings").click();
+      page.waitForURL(url -> !url.contains("own="));
+      assertThat(advice(page)).isEqualTo(assumed);
+    }
+  }
+
+  /** Geometry in still air: 3 ft from the net, 11 ft 3 in + r and 3/22 of what is past the line. */
+  @Test
+  void roundThePost_saysHowWide_andWindIntoTheCourtMakesItLess() {
+    try (BrowserContext coach = coach(new Browser.NewContextOptions())) {
+      Page page = opened(coach, "/shots/post");
+      String calm = page.locator(".post-words").textContent();
+      assertThat(calm).contains("Round the left post", "at least 1 ft 7 in outside the side line");
+      page.navigate(program.address() + "/shots/post?wind=8&from=270");
+      assertThat(page.locator(".post-words").textContent()).isNotEqualTo(calm);
+      page.navigate(program.address() + "/shots/post?angle=90");
+      assertThat(page.locator("#angle-error").textContent()).contains("from 20 to 75", "Maybe 45");
+    }
+  }
+
   /** The program says no in words to what no field allows. */
   @Test
   void answer_toWrongNumbers_saysWhatIsWrong() {

@@ -39,7 +39,11 @@ final class CardWords {
     return new CardView(
         setting.shot().words(),
         drill,
-        String.format(Locale.ROOT, "For a player of level %.1f", setting.level()),
+        setting
+            .player()
+            .measured()
+            .map(own -> "For one player, by %d landings of their own".formatted(own.balls()))
+            .orElse(String.format(Locale.ROOT, "For a player of level %.1f", setting.level())),
         words.advice(),
         ShotDrawing.of(
             card,

@@ -5,10 +5,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rallywright.engine.aim.BallKind;
 import rallywright.engine.aim.HitSpin;
+import rallywright.engine.aim.MeasuredScatter;
 import rallywright.engine.aim.ShotSetting;
 import rallywright.engine.aim.ShotSetting.Area;
 import rallywright.engine.aim.ShotSetting.Day;
@@ -58,8 +60,11 @@ final class ShotForm {
     if (in.failed()) {
       return null;
     }
-    return in.built(
-        prefix + ShotField.TARGET_FROM_NET.field(), () -> built(shot, spin, ball, numbers));
+    Optional<MeasuredScatter> own = OwnScatter.read(in, prefix + OwnScatter.FIELD);
+    @Nullable ShotSetting setting =
+        in.built(
+            prefix + ShotField.TARGET_FROM_NET.field(), () -> built(shot, spin, ball, numbers));
+    return setting == null ? null : setting.by(new Player(setting.level(), own));
   }
 
   private static ShotSetting built(
@@ -107,6 +112,10 @@ final class ShotForm {
     for (ShotField field : ShotField.values()) {
       fields.put(prefix + field.field(), field.shown(setting, units));
     }
+    setting
+        .player()
+        .measured()
+        .ifPresent(own -> fields.put(prefix + OwnScatter.FIELD, OwnScatter.written(own)));
     return fields;
   }
 

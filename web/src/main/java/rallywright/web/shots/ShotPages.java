@@ -2,6 +2,8 @@ package rallywright.web.shots;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,8 +39,28 @@ final class ShotPages {
   @GetMapping("/shots")
   String page(HttpServletRequest request, HttpServletResponse response, Model model) {
     PageFrame frame = frames.frame("What a shot allows", PageFrame.Part.SHOTS, request);
+    FormReader in = FormReader.of(request);
+    return show(in, settings(in, frame.units()), frame, response, model);
+  }
+
+  /** Takes the landings that were typed for one of the shots; the address then has the scatter. */
+  @GetMapping("/shots/landings")
+  String landings(HttpServletRequest request, HttpServletResponse response, Model model) {
+    PageFrame frame = frames.frame("What a shot allows", PageFrame.Part.SHOTS, request);
     Units units = frame.units();
     FormReader in = FormReader.of(request);
+    List<ShotSetting> settings = settings(in, units);
+    int place = in.raw("of").equals("b") ? settings.size() - 1 : 0;
+    if (!in.failed()) {
+      String prefix = place == 0 ? "" : ShotForm.SECOND;
+      settings.set(place, OwnScatter.measured(in, prefix, settings.get(place), units));
+    }
+    return in.failed()
+        ? show(in, settings, frame, response, model)
+        : "redirect:" + address(settings, units) + typed(in);
+  }
+
+  private static List<ShotSetting> settings(FormReader in, Units units) {
     List<String> prefixes = new ArrayList<>(List.of(""));
     if (ShotForm.hasSecond(in)) {
       prefixes.add(ShotForm.SECOND);
@@ -48,11 +70,34 @@ final class ShotPages {
       @Nullable ShotSetting setting = ShotForm.read(in, prefix, units);
       settings.add(setting == null ? asked(in, prefix).usual() : setting);
     }
+    return settings;
+  }
+
+  /** The landings as typed, as parts of an address. */
+  private static String typed(FormReader in) {
+    StringBuilder parts = new StringBuilder();
+    for (String prefix : List.of("", ShotForm.SECOND)) {
+      String name = prefix + OwnScatter.LANDINGS;
+      if (!in.raw(name).isBlank()) {
+        String text = URLEncoder.encode(in.raw(name), StandardCharsets.UTF_8);
+        parts.append('&').append(name).append('=').append(text);
+      }
+    }
+    return parts.toString();
+  }
+
+  private String show(
+      FormReader in,
+      List<ShotSetting> settings,
+      PageFrame frame,
+      HttpServletResponse response,
+      Model model) {
+    Units units = frame.units();
     if (in.failed()) {
       response.setStatus(UNPROCESSABLE);
     }
     model.addAttribute("frame", frame);
-    model.addAttribute("form", in.failed() ? in.form() : filled(settings, units));
+    model.addAttribute("form", in.failed() ? in.form() : filled(in, settings, units));
     model.addAttribute("shots", views(settings, units));
     model.addAttribute("choices", choices(settings, units));
     model.addAttribute("second", second(settings, units));
@@ -68,11 +113,14 @@ final class ShotPages {
     return UsualShot.DROP_STRAIGHT;
   }
 
-  private static Form filled(List<ShotSetting> settings, Units units) {
-    Form form = ShotForm.filled(Form.empty(), settings.get(0), "", units);
-    return settings.size() == 1
-        ? form
-        : ShotForm.filled(form, settings.get(1), ShotForm.SECOND, units);
+  private static Form filled(FormReader in, List<ShotSetting> settings, Units units) {
+    Form form = Form.empty();
+    for (int place = 0; place < settings.size(); place++) {
+      String prefix = place == 0 ? "" : ShotForm.SECOND;
+      String typed = prefix + OwnScatter.LANDINGS;
+      form = ShotForm.filled(form, settings.get(place), prefix, units).with(typed, in.raw(typed));
+    }
+    return form;
   }
 
   private List<ShotView> views(List<ShotSetting> settings, Units units) {
