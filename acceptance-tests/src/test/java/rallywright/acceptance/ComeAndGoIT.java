@@ -2,13 +2,16 @@ package rallywright.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.LoadState;
+import com.microsoft.playwright.options.ViewportSize;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,7 +48,7 @@ class ComeAndGoIT {
       page.fill("#one-who-2", "Zoe");
       page.fill("#one-comes-2", "18:30");
       assertNoSidewaysScroll(page);
-      page.locator("main button.now").tap();
+      assertSearchShutsNobodyOut(page, () -> page.locator("main button.now").tap());
       page.waitForURL("**/plan");
       page.waitForLoadState(LoadState.LOAD);
 
@@ -61,6 +64,32 @@ class ComeAndGoIT {
       checkTurns(turns(page));
       assertNoSidewaysScroll(page);
     }
+  }
+
+  /** The page of a running search; it is kept as it is first shown while it is looked at. */
+  private static void assertSearchShutsNobodyOut(Page page, Runnable start) {
+    Predicate<String> search = address -> address.contains("/planning/");
+    page.route(
+        search,
+        route -> {
+          if (route.request().headers().containsKey("hx-request")) {
+            route.abort();
+          } else {
+            route.resume();
+          }
+        });
+    start.run();
+    page.waitForURL("**/planning/*");
+    assertThat(page.locator("main progress").count()).isEqualTo(1);
+    ViewportSize phone = page.viewportSize();
+    for (ViewportSize size : List.of(new ViewportSize(390, 844), new ViewportSize(1366, 768))) {
+      page.setViewportSize(size.width, size.height);
+      assertNoSidewaysScroll(page);
+      assertThat(new AxeBuilder(page).setLegacyMode(true).analyze().getViolations()).isEmpty();
+    }
+    page.setViewportSize(phone.width, phone.height);
+    page.unroute(search);
+    page.reload();
   }
 
   private static void assertNoSidewaysScroll(Page page) {

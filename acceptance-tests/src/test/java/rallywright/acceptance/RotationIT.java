@@ -39,6 +39,8 @@ class RotationIT {
       Browsers.toNextPage(page, () -> page.locator("main button.now").tap());
       assertThat(page.locator("main .lede").textContent())
           .contains("13 players, 3 courts, 8 rounds");
+      assertThat(timeToCome(page))
+          .matches("8 rounds to 11 without a horn take about .*nine times in ten at most.*");
       Page wall = phone.newPage();
       wall.navigate(page.url() + "/wall");
       for (int round = 1; round <= 4; round++) {
@@ -54,15 +56,21 @@ class RotationIT {
       List<List<String>> after = rounds(page);
       assertThat(after).hasSize(8);
       assertThat(after.subList(0, 4)).isEqualTo(before);
+      assertThat(timeToCome(page)).startsWith("Still to come: 4 rounds to 11");
       checkRounds(after);
-      assertThat((int) page.evaluate("() => document.documentElement.scrollWidth - innerWidth"))
-          .as("sideways scroll")
-          .isZero();
-
+      assertThat(sidewaysScroll(page)).isZero();
       Browsers.toNextPage(page, () -> page.locator("main button.now").tap());
       wall.locator("h2", new Page.LocatorOptions().setHasText("Now: round 5")).waitFor();
       assertThat(wall.locator("#wall").textContent()).contains("Zoe").doesNotContain("Gus");
     }
+  }
+
+  private static int sidewaysScroll(Page page) {
+    return (int) page.evaluate("() => document.documentElement.scrollWidth - innerWidth");
+  }
+
+  private static String timeToCome(Page page) {
+    return page.locator("#time-to-come").textContent().strip().replaceAll("\\s+", " ");
   }
 
   /** The cells of each round: its number, a cell for each court, who sits out. */

@@ -143,8 +143,20 @@ class FlightCommandTest {
 
   /** Twelve landings within a foot: steadier than level 3.5, so the shot comes off more often. */
   private static final String TIGHT =
-      "5 -1\n5.5 -1.5\n4.5 -1\n5 -0.5\n5.5 -1\n4.5 -1.5\n"
-          + "5 -1.5\n6 -1\n4 -1\n5.5 -0.5\n4.5 -0.5\n5 0\n";
+      """
+      5 -1
+      5.5 -1.5
+      4.5 -1
+      5 -0.5
+      5.5 -1
+      4.5 -1.5
+      5 -1.5
+      6 -1
+      4 -1
+      5.5 -0.5
+      4.5 -0.5
+      5 0
+      """;
 
   @Test
   void aim_withLandingsOfThePlayer_usesTheirScatter() throws Exception {
