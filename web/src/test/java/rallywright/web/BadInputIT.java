@@ -2,7 +2,9 @@ package rallywright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.AgeGroup;
 import rallywright.engine.club.Group;
@@ -51,7 +54,7 @@ class BadInputIT {
     beside.players().save(player("wim", "Wim", Standing.WALK_IN));
     beside.groups().save(new Group(new GroupId("g1"), "Tuesday", Set.of()));
     beside.venues().save(new Venue(new VenueId("v1"), "Hall", 2, Venue.Setting.INDOOR, "", "", 0));
-    Session tuesday = session();
+    Session tuesday = session("tuesday");
     beside.sessions().save(tuesday);
     beside.sessions().saveTemplate("Usual", tuesday.plan());
   }
@@ -86,7 +89,7 @@ class BadInputIT {
         beside.settings().all());
   }
 
-  private static Session session() {
+  private static Session session(String id) {
     PlannedBlock warm =
         new PlannedBlock(
             new BlockId("warm"),
@@ -98,7 +101,7 @@ class BadInputIT {
             List.of(),
             "Getting warm.");
     return new Session(
-        new SessionId("tuesday"),
+        new SessionId(id),
         "Tuesday",
         LocalDate.of(2030, 5, 14),
         LocalTime.of(18, 30),
@@ -111,5 +114,18 @@ class BadInputIT {
   private static Player player(String id, String name, Standing standing) {
     return new Player(
         new PlayerId(id), name, null, Hand.RIGHT, Set.of(), "", AgeGroup.ADULT, standing);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"minutes=10", "minutes=999"})
+  void sessionNamedInAnyScript_isLedBackTo_andOneThatIsNotThere_isNotFound(String fields) {
+    String id = "вечер";
+    beside.sessions().save(session(id));
+    String board = "/sessions/" + URLEncoder.encode(id, StandardCharsets.UTF_8) + "/board";
+    HttpResponse<String> answer = browser.post("/players/new", board + "/shorten", fields);
+    assertThat(answer.headers().firstValue("Location"))
+        .hasValueSatisfying(to -> assertThat(to).endsWith(board));
+    assertThat(browser.post("/players/new", "/sessions/%D0%B2/board/shorten", fields).statusCode())
+        .isEqualTo(404);
   }
 }

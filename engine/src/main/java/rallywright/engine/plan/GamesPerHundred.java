@@ -1,5 +1,6 @@
 package rallywright.engine.plan;
 
+import java.util.Map;
 import java.util.Objects;
 import rallywright.engine.drill.Skill;
 import rallywright.engine.practice.PlayerStanding;
@@ -11,10 +12,18 @@ import rallywright.engine.practice.PointWorth;
  */
 final class GamesPerHundred {
 
-  private GamesPerHundred() {}
+  private final Map<Skill, Double> perLogit;
 
-  static double of(PlayerStanding player, Skill skill) {
-    double perLogit = Objects.requireNonNull(PointWorth.DOUBLES.of(player).get(skill));
-    return 100 * perLogit * PlayerStanding.LOGITS_PER_HALF_LEVEL;
+  private GamesPerHundred(Map<Skill, Double> perLogit) {
+    this.perLogit = perLogit;
+  }
+
+  /** Of one player, for all skills at once. */
+  static GamesPerHundred of(PlayerStanding player) {
+    return new GamesPerHundred(PointWorth.DOUBLES.of(player));
+  }
+
+  double in(Skill skill) {
+    return 100 * Objects.requireNonNull(perLogit.get(skill)) * PlayerStanding.LOGITS_PER_HALF_LEVEL;
   }
 }

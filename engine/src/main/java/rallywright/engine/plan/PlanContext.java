@@ -31,6 +31,7 @@ final class PlanContext {
   private final Map<Asked, UsualStint> alike = new HashMap<>();
   private final Map<DrillKey, List<RoleAccess>> access = new HashMap<>();
   private final Map<DrillKey, double[]> strengths = new HashMap<>();
+  private final Map<Integer, GamesPerHundred> gamesPerHundred = new HashMap<>();
   private final Presence presence;
 
   PlanContext(PlanProblem problem) {
@@ -58,6 +59,12 @@ final class PlanContext {
 
   List<Attendee> attendees() {
     return problem.attendees();
+  }
+
+  /** What a player's skills are worth; worked out when it is first asked for. */
+  GamesPerHundred gamesPerHundred(int place) {
+    return gamesPerHundred.computeIfAbsent(
+        place, who -> GamesPerHundred.of(attendees().get(who).standing()));
   }
 
   Attendee attendee(PlayerId player) {

@@ -2,16 +2,18 @@ package rallywright.engine.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * Mends a plan that breaks rules with as few changes as it finds, and shortens a plan when less
  * time is left.
  *
  * <p>For the maintainer: all plans that one change away mends a broken rule are looked at, the best
- * few are changed once more, and so on; the first plan that keeps to every rule has the fewest
- * changes among those looked at.
+ * few are changed once more, and so on, each plan looked at once; the first plan that keeps to
+ * every rule has the fewest changes among those looked at.
  */
 public final class PlanRepair {
 
@@ -84,11 +86,14 @@ public final class PlanRepair {
   public Repaired repair(SessionPlan plan) {
     Repaired best = new Repaired(plan, reading.check(plan), List.of());
     List<Repaired> now = List.of(best);
+    Set<SessionPlan> seen = new HashSet<>(Set.of(plan));
     for (int change = 0; change < MOST_CHANGES && best.broken() > 0; change++) {
       List<Repaired> next = new ArrayList<>();
       for (Repaired each : now) {
         for (RepairMoves.Move move : moves.of(each.plan(), each.check())) {
-          next.add(each.with(move.plan(), reading.check(move.plan()), move.words()));
+          if (seen.add(move.plan())) {
+            next.add(each.with(move.plan(), reading.check(move.plan()), move.words()));
+          }
         }
       }
       next.sort(BETTER);

@@ -51,8 +51,7 @@ final class Reasons {
 
   /** How many games in 100 half a level more in the skill is worth. */
   private String worth(Call call) {
-    Attendee attendee = context.attendees().get(call.place());
-    double games = GamesPerHundred.of(attendee.standing(), call.need().skill());
+    double games = context.gamesPerHundred(call.place()).in(call.need().skill());
     return " Half a level more in it is worth about %s in 100.".formatted(games(games));
   }
 

@@ -36,11 +36,11 @@ class ExplainingTest {
   void halfALevelInASkill_isWorthAFewGamesInAHundred() {
     PlayerStanding player = PlayerStanding.newcomer("P", Optional.empty());
     for (Skill skill : Skill.values()) {
-      assertThat(GamesPerHundred.of(player, skill)).as(skill.words()).isBetween(0.0, 15.0);
+      assertThat(GamesPerHundred.of(player).in(skill)).as(skill.words()).isBetween(0.0, 15.0);
     }
-    assertThat(GamesPerHundred.of(player, Skill.DROP))
+    assertThat(GamesPerHundred.of(player).in(Skill.DROP))
         .isBetween(1.0, 10.0)
-        .isGreaterThan(GamesPerHundred.of(player, Skill.LOB));
+        .isGreaterThan(GamesPerHundred.of(player).in(Skill.LOB));
   }
 
   @Test

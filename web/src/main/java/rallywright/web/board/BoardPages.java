@@ -113,7 +113,7 @@ final class BoardPages {
     }
     int minutes = in.neededWhole("minutes", MINUTES);
     return in.failed()
-        ? said(id, redirect, in.form().problem("minutes"))
+        ? said(found(id).session().id(), redirect, in.form().problem("minutes"))
         : act(id, redirect, acts -> acts.minutesLeft(block, minutes));
   }
 
@@ -131,18 +131,20 @@ final class BoardPages {
     SwapOnCourt.Present present =
         in.ticked("now") ? SwapOnCourt.Present.CHANGE : SwapOnCourt.Present.FINISH;
     SwapOnCourt.Wish wish = new SwapOnCourt.Wish(in.raw("one"), in.raw("other"), present);
-    return said(id, redirect, swaps.fromNowOn(found(id).session().id(), wish));
+    SessionId here = found(id).session().id();
+    return said(here, redirect, swaps.fromNowOn(here, wish));
   }
 
   /** Somebody turned up: a name is enough. */
   @PostMapping("/sessions/{id}/board/arrival")
   String arrive(@PathVariable String id, HttpServletRequest request, RedirectAttributes redirect) {
     String name = FormReader.of(request).raw("arrival").strip();
+    SessionId here = found(id).session().id();
     String said =
         arrivals
-            .add(found(id).session().id(), desk.freshPlayerId(), name, Arrivals.Asker.COACH)
+            .add(here, desk.freshPlayerId(), name, Arrivals.Asker.COACH)
             .orElse(name + " is there and waits until somebody changes places.");
-    return said(id, redirect, said);
+    return said(here, redirect, said);
   }
 
   /** Ends the session for everybody. */
@@ -163,11 +165,12 @@ final class BoardPages {
                 session(id),
                 open -> act.apply(new BoardActs(open, clock.millis(), desk::freshEventId)))
             .orElseThrow(BoardPages::notHere);
-    return said(id, redirect, said);
+    return said(session(id), redirect, said);
   }
 
-  private static String said(String id, RedirectAttributes redirect, String sentence) {
+  private static String said(SessionId here, RedirectAttributes redirect, String sentence) {
     Confirmation.say(redirect, sentence);
-    return "redirect:/sessions/" + id + "/board";
+    redirect.addAttribute("session", here.value());
+    return "redirect:/sessions/{session}/board";
   }
 }

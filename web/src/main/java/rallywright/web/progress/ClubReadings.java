@@ -1,10 +1,13 @@
 package rallywright.web.progress;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.reading.ClubHistory;
@@ -14,6 +17,7 @@ import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.Later;
 
 /**
  * What the club's scores say today; read anew only when something was stored since. Inside a change
@@ -37,6 +41,12 @@ public final class ClubReadings {
     this.store = store;
     this.desk = desk;
     this.clock = Clock.system(ZoneId.systemDefault());
+  }
+
+  /** The first reading of a club takes a second; read beside the first page it is there in time. */
+  @EventListener(ApplicationReadyEvent.class)
+  void readAhead() {
+    Later.run("first reading", Duration.ZERO, this::now);
   }
 
   /** The reading of this moment. */

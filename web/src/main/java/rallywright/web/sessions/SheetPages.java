@@ -1,6 +1,7 @@
 package rallywright.web.sessions;
 
 import java.net.URI;
+import java.time.Duration;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.http.ResponseEntity;
@@ -20,11 +21,14 @@ import rallywright.web.ServerSettings;
 import rallywright.web.oncourt.CourtAccess;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.Later;
 import rallywright.web.page.PrintedPages;
 
 /** The court sheet as PDF. */
 @Controller
 final class SheetPages {
+
+  private static final Duration FIRST_PAGES = Duration.ofSeconds(8);
 
   private final SessionDesk desk;
   private final CourtAccess access;
@@ -48,9 +52,7 @@ final class SheetPages {
   /** The first sheet of a run is slow; one made in the background takes that away. */
   @EventListener(ApplicationReadyEvent.class)
   void warmUp() {
-    Thread thread = new Thread(CourtSheet::warmUp, "first sheet");
-    thread.setDaemon(true);
-    thread.start();
+    Later.run("first sheet", FIRST_PAGES, CourtSheet::warmUp);
   }
 
   @GetMapping("/sessions/{id}/sheet.pdf")

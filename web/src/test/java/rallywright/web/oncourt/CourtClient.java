@@ -67,8 +67,13 @@ final class CourtClient {
             .POST(HttpRequest.BodyPublishers.ofString(body)));
   }
 
+  /** Where a session stands, with the games as the server sees them. */
   JsonNode state(String session) {
-    return JSON.readTree(get("/court/" + session + "/state?games=yes").body());
+    return read(get("/court/" + session + "/state?games=yes"));
+  }
+
+  static JsonNode read(HttpResponse<String> answer) {
+    return JSON.readTree(answer.body());
   }
 
   /** The outcomes of posted events, for example "stored". */

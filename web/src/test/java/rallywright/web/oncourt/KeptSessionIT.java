@@ -17,6 +17,7 @@ import rallywright.engine.session.EventId;
 import rallywright.engine.session.Session;
 import rallywright.store.ClubStore;
 import rallywright.store.StoreAddress;
+import rallywright.web.page.Units;
 import tools.jackson.databind.JsonNode;
 
 /** What is kept in memory of a session is never older than the club, whoever changes it. */
@@ -79,6 +80,29 @@ class KeptSessionIT {
     coach.postForm("/sessions/" + HERE + "/board", "/sessions/" + HERE + "/board/end", Map.of());
     assertThat(state().get("ended").booleanValue()).isTrue();
     assertThat(state().get("state").stringValue()).isEqualTo("DONE");
+  }
+
+  @Test
+  void markOfThePlan_staysWhileEntriesCome_andChangesWithNamesAndUnits() {
+    String first = mark();
+    score();
+    assertThat(mark()).isEqualTo(first);
+    beside.players().save(renamed(beside.players().all().get(0)));
+    String renamed = mark();
+    assertThat(renamed).isNotEqualTo(first);
+    beside.settings().put("units", Units.METRIC.name());
+    assertThat(mark()).isNotEqualTo(renamed);
+  }
+
+  @Test
+  void games_areSentOnlyToWhoAsks() {
+    JsonNode usual = CourtClient.read(phone.get("/court/" + HERE + "/state"));
+    assertThat(usual.has("games")).isFalse();
+    assertThat(state().get("games").size()).isGreaterThan(1);
+  }
+
+  private String mark() {
+    return state().get("planMark").stringValue();
   }
 
   private static Player renamed(Player player) {
