@@ -12,7 +12,7 @@ public final class LandingLines {
   private static final Pattern LINE = Pattern.compile(NUMBER + "[\\s,;]+" + NUMBER);
   private static final int LONGEST_ECHO = 30;
 
-  /** Out of every court: about 50 ft beyond the net and 25 ft to a side. */
+  /** Out of every court, about 50 ft beyond the net and 25 ft aside: assumption of this project. */
   private static final double FARTHEST_M = 15;
 
   private static final double WIDEST_M = 8;
@@ -57,15 +57,14 @@ public final class LandingLines {
       }
       throw new IllegalArgumentException(
           ("Line %d (%s): a ball lands from 0 to %.0f %s beyond the net and at most %.0f %s from"
-                  + " the centre line. Maybe %s.")
+                  + " the centre line. Maybe leave a ball that did not cross the net out.")
               .formatted(
                   number,
                   echo(line),
                   FARTHEST_M / metresPerUnit,
                   unit,
                   WIDEST_M / metresPerUnit,
-                  unit,
-                  "leave a ball that did not cross the net out"));
+                  unit));
     }
     throw new IllegalArgumentException(
         ("Line %d (%s) must hold two numbers in %s: how far beyond the net, and how far right of"

@@ -23,10 +23,10 @@ public record MeasuredScatter(Scatter scatter, int balls) {
   /** The fewest balls that say anything: assumption of this project. */
   public static final int FEWEST = 5;
 
-  /** The most balls that are taken. */
+  /** The most balls that are taken: assumption of this project. */
   public static final int MOST = 200;
 
-  /** Below this everything lies on one spot, in metres. */
+  /** Below this everything lies on one spot, in metres: assumption of this project. */
   private static final double ONE_SPOT_M = 0.01;
 
   /** A tenth of a normal spread lies above this. */
