@@ -29,7 +29,8 @@ import rallywright.engine.score.Score;
  */
 class RotationTimePropertyTest {
 
-  private static final int EVENINGS = 3000;
+  /** So many that a share drawn from them lies within 0.9 points of the true one. */
+  private static final int EVENINGS = 20_000;
   private static final int DRAWS = 1000;
 
   @Property(tries = 6)
@@ -63,8 +64,8 @@ class RotationTimePropertyTest {
       sum += minutes;
       done += minutes <= time.minutesP90() ? 1 : 0;
     }
-    assertThat(done / (double) EVENINGS).isBetween(0.88, 0.92);
-    assertThat(sum / EVENINGS).isCloseTo(time.minutesMean(), within(0.02 * time.minutesMean()));
+    assertThat(done / (double) EVENINGS).isBetween(0.88, 0.91);
+    assertThat(sum / EVENINGS).isCloseTo(time.minutesMean(), within(0.015 * time.minutesMean()));
   }
 
   /** One evening, played out. */
