@@ -3,17 +3,15 @@ package rallywright.acceptance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import rallywright.engine.plan.BlockId;
 
 /** A phone that stayed at a game while the others went on takes nobody back by one tap. */
 class BehindIT {
 
   @Test
-  void phoneBehind_offersTheWayOn_andGoesBackOnlyAfterBeingAsked(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void phoneBehind_offersTheWayOn_andGoesBackOnlyAfterBeingAsked() {
+    try (RunningCourt court = RunningCourt.shared()) {
       CourtPhone slow = court.phone();
       slow.start("b2");
       slow.mode("rallies");

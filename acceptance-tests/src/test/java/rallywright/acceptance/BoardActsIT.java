@@ -6,25 +6,20 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.SelectOption;
-import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import rallywright.engine.plan.BlockId;
 import rallywright.engine.score.Score;
 
 /** What the coach does from the board, in two presses each; the phones follow. */
 class BoardActsIT {
 
-  private static final String BOARD = "/sessions/" + CourtSample.SESSION.value() + "/board";
-
-  @TempDir private Path data;
   private RunningCourt court;
 
   @BeforeEach
   void open() {
-    court = new RunningCourt(data);
+    court = RunningCourt.shared();
   }
 
   @AfterEach
@@ -37,7 +32,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(BOARD);
+    Page board = court.coach(board());
 
     press(board, "Shorten this block", "5 more min");
     assertThat(done(board)).isEqualTo("Kitchen only ends in 5 min; the phones follow.");
@@ -68,7 +63,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(BOARD);
+    Page board = court.coach(board());
     fold(board, "Shorten this block");
     board.locator("#minutes").fill("999");
     Browsers.toNextPage(board, () -> board.locator(".board-minutes button").first().click());
@@ -83,7 +78,7 @@ class BoardActsIT {
     phone.mode("rallies");
     phone.rallies("AA");
     phone.waitUntilHome();
-    Page board = court.coach(BOARD);
+    Page board = court.coach(board());
 
     swap(board, "Ilse", "Bea");
     assertThat(done(board))
@@ -106,7 +101,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(BOARD);
+    Page board = court.coach(board());
     late(board, "Nia Ostrom");
     assertThat(done(board)).startsWith("Nia Ostrom is there");
     assertThat(board.locator("#board-state").textContent()).contains("Waiting: Nia.");
@@ -122,7 +117,7 @@ class BoardActsIT {
     CourtPhone phone = court.phone();
     phone.start("b2");
     phone.waitUntilHome();
-    Page board = court.coach(BOARD);
+    Page board = court.coach(board());
     assertThat(board.locator("text=End it for everybody").isVisible()).isFalse();
     press(board, "End the session", "End it for everybody");
     phone.page.locator("text=The session is over").waitFor();
@@ -139,15 +134,19 @@ class BoardActsIT {
     phone.start("b2");
     phone.waitUntilHome();
     BrowserContext laptop = court.browsers.laptop();
-    Page first = court.coach(laptop, BOARD);
+    Page first = court.coach(laptop, board());
     Page second = laptop.newPage();
     second.addInitScript("window.EventSource = class { addEventListener() {} }");
-    second.navigate(court.address() + BOARD);
+    second.navigate(court.address() + board());
     Browsers.toNextPage(first, () -> first.locator("#board-actions .button.now").click());
     phone.page.locator(".bar-title", withText("Drop and follow")).waitFor();
     Browsers.toNextPage(second, () -> second.locator("#board-actions .button.now").click());
     assertThat(done(second)).startsWith("That block has begun already");
     assertThat(court.progress().current()).contains(new BlockId("b3"));
+  }
+
+  private String board() {
+    return "/sessions/" + court.session + "/board";
   }
 
   private static void press(Page board, String what, String button) {

@@ -4,6 +4,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.WaitForSelectorState;
+import rallywright.engine.session.SessionId;
 
 /** The on-court page in a browser, with the taps of a person. */
 final class CourtPhone {
@@ -14,9 +15,13 @@ final class CourtPhone {
   final Page page;
 
   CourtPhone(BrowserContext context, StartedProgram program, String key) {
+    this(context, program, CourtSample.SESSION, key);
+  }
+
+  CourtPhone(BrowserContext context, StartedProgram program, SessionId session, String key) {
     page = context.newPage();
     page.navigate(program.address() + "/court#key=" + key);
-    page.waitForURL("**/court/" + CourtSample.SESSION.value());
+    page.waitForURL("**/court/" + session.value());
     page.locator(".bar").waitFor();
     ready();
   }

@@ -70,7 +70,8 @@ final class CourtSample {
     return new PlayerId("p" + place);
   }
 
-  private static Session session(SessionId id, String name) {
+  /** The sample's session under another id. */
+  static Session session(SessionId id, String name) {
     List<PlayerId> all = List.of(id(1), id(2), id(3), id(4));
     SessionPlan plan =
         new SessionPlan(

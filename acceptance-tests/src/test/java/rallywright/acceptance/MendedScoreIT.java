@@ -2,17 +2,15 @@ package rallywright.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import rallywright.engine.session.GameProgress;
 
 /** Taking back to the first rally, and mending a result of an earlier block, with its trace. */
 class MendedScoreIT {
 
   @Test
-  void undo_tapByTap_leadsBackToTheStart(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void undo_tapByTap_leadsBackToTheStart() {
+    try (RunningCourt court = RunningCourt.shared()) {
       CourtPhone phone = court.phone();
       phone.start("b2");
       phone.mode("rallies");
@@ -29,8 +27,8 @@ class MendedScoreIT {
   }
 
   @Test
-  void resultOfAnEarlierBlock_typedAnew_countsAndBothStayInTheList(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void resultOfAnEarlierBlock_typedAnew_countsAndBothStayInTheList() {
+    try (RunningCourt court = RunningCourt.shared()) {
       CourtPhone phone = court.phone();
       phone.start("b3");
       phone.tap("final", "[data-a='5'][data-b='3']");

@@ -5,26 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Notes in words, from phone and desk: kept, corrected, taken away, and read by the coach alone.
  */
 class NotesIT {
 
-  private static final String SESSION = "/sessions/" + CourtSample.SESSION.value();
   private static final String MARKUP = "<b onclick=alert(1)>Split step</b> & then drop";
 
-  @TempDir private Path data;
   private RunningCourt court;
 
   @BeforeEach
   void open() {
-    court = new RunningCourt(data);
+    court = RunningCourt.shared();
   }
 
   @AfterEach
@@ -64,7 +60,7 @@ class NotesIT {
     assertThat(other.page.content()).doesNotContain("Split step");
     assertThat(seenBy(other)).contains("\"type\":\"note\"").doesNotContain("Split step");
 
-    Page page = court.coach(SESSION);
+    Page page = court.coach(desk());
     Locator block = page.locator("section", withText("2. Kitchen only")).last();
     assertThat(block.locator(".note-line > .note-text").textContent())
         .isEqualTo("Split step, then drop");
@@ -74,12 +70,12 @@ class NotesIT {
 
   @Test
   void noteOnAPlayer_writtenAtTheBoard_isOnThePlayersPage_andLeavesATraceWhenTakenAway() {
-    Page page = court.coach(SESSION + "/board");
+    Page page = court.coach(desk() + "/board");
     page.locator("summary", withText("Notes")).click();
     page.locator("#note-about").selectOption("player p2");
     page.locator("#note").fill("Lands drops from everywhere.");
     keep(page);
-    page.navigate(court.address() + SESSION);
+    page.navigate(court.address() + desk());
     page.locator("summary", withText("Write a note")).click();
     page.locator("#note-about").selectOption("player p2");
     page.locator("#note").fill("Next: the return.");
@@ -91,7 +87,7 @@ class NotesIT {
         .containsExactly("Next: the return.", "Lands drops from everywhere.");
     assertThat(page.locator("#notes .note-head").first().textContent()).contains("3 March 2026");
 
-    page.navigate(court.address() + SESSION);
+    page.navigate(court.address() + desk());
     page.locator(".note-line summary").first().click();
     Browsers.toNextPage(page, () -> page.locator("text=Take the note away").first().click());
     assertThat(page.locator(".done").textContent()).isEqualTo("The note was taken away.");
@@ -105,7 +101,7 @@ class NotesIT {
 
   @Test
   void noteThatIsEmptyOrTooLong_isRefused_andNothingTypedIsLost() {
-    Page page = court.coach(SESSION);
+    Page page = court.coach(desk());
     page.locator("summary", withText("Write a note")).click();
     keep(page);
     assertThat(page.locator(".done").textContent()).startsWith("The note is empty");
@@ -115,6 +111,10 @@ class NotesIT {
     assertThat(page.locator("#note-error").textContent()).contains("500");
     assertThat(page.locator("#note").inputValue()).startsWith("long long").hasSizeGreaterThan(590);
     assertThat(court.events()).isEmpty();
+  }
+
+  private String desk() {
+    return "/sessions/" + court.session;
   }
 
   private static void write(CourtPhone phone, String about, String text) {

@@ -151,8 +151,8 @@ class OfflineIT {
   }
 
   @Test
-  void timer_keepsTimeWhileThePageSleeps_andOnAPhoneWithAWrongClock(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void timer_keepsTimeWhileThePageSleeps_andOnAPhoneWithAWrongClock() {
+    try (RunningCourt court = RunningCourt.shared()) {
       BrowserContext wrong = court.browsers.phone();
       wrong.addInitScript("{ const real = Date.now; Date.now = () => real() - 3 * 3600000; }");
       CourtPhone other = court.phone(wrong);
@@ -182,8 +182,8 @@ class OfflineIT {
   }
 
   @Test
-  void phone_thatReachesNobody_waitsLongerAndLonger(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void phone_thatReachesNobody_waitsLongerAndLonger() {
+    try (RunningCourt court = RunningCourt.shared()) {
       List<?> pauses = (List<?>) court.phone().page.evaluate(PAUSES);
       double before = 0;
       for (Object each : pauses.subList(0, 6)) {
@@ -197,8 +197,8 @@ class OfflineIT {
   }
 
   @Test
-  void oldSessions_areForgotten_unlessSomethingOfTheirsWaits(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void oldSessions_areForgotten_unlessSomethingOfTheirsWaits() {
+    try (RunningCourt court = RunningCourt.shared()) {
       Object left = court.phone().page.evaluate(FORGOTTEN);
       assertThat(left).isEqualTo(List.of("old", true, true, true));
     }

@@ -4,52 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rallywright.engine.plan.GameId;
-import rallywright.engine.score.GameFormat;
-import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
-import rallywright.engine.session.SessionProgress;
-import rallywright.store.ClubStore;
-import rallywright.store.KeyBook;
-import rallywright.store.StoreAddress;
 
 class OnCourtIT {
 
-  private static final long FAR_AWAY = 4_000_000_000_000L;
-
-  private static Path folder;
-  private static String key;
-  private static StartedProgram program;
-  private static Browsers browsers;
+  private static RunningCourt court;
 
   @BeforeAll
-  static void start(@TempDir Path data) {
-    folder = data;
-    try (ClubStore store = ClubStore.open(StoreAddress.file(data))) {
-      CourtSample.addTo(store);
-      key = store.keys().issue(KeyBook.Kind.ON_COURT, CourtSample.SESSION.value(), FAR_AWAY);
-    }
-    program = StartedProgram.serve(data);
-    browsers = new Browsers();
+  static void start() {
+    court = RunningCourt.shared();
   }
 
   @AfterAll
   static void stop() {
-    browsers.close();
-    program.close();
+    court.close();
   }
 
   @Test
   void gameScoredRallyByRally_withUndoAndEnding_isStoredAsSeen() {
-    CourtPhone phone = phone();
+    CourtPhone phone = court.phone();
     phone.start("b2");
     phone.mode("rallies");
     phone.rallies("AAB");
@@ -67,7 +46,7 @@ class OnCourtIT {
     assertThat(phone.text(".area-a .area-note")).isEqualTo("wins");
     phone.waitUntilHome();
 
-    GameProgress game = stored("b2-t1-l1");
+    GameProgress game = court.stored("b2-t1-l1");
     assertThat(game.score()).hasToString("5-1");
     assertThat(game.rallies()).hasSize(6);
     assertThat(game.rallies().get(2).ending().orElseThrow().stroke()).isPresent();
@@ -77,7 +56,7 @@ class OnCourtIT {
 
   @Test
   void result_inOneTap_canBeTakenBackAndReplaced_andAReloadKeepsIt() {
-    CourtPhone phone = phone();
+    CourtPhone phone = court.phone();
     phone.start("b3");
     phone.mode("result");
     phone.tap("final", "[data-a='5'][data-b='3']");
@@ -87,8 +66,8 @@ class OnCourtIT {
     phone.tap("toggle-time", "");
     phone.tap("final", "[data-a='4'][data-b='2'][data-finish=TIME_CALLED]");
     phone.waitUntilHome();
-    assertThat(stored("b3-t1-l1").score()).hasToString("4-2");
-    assertThat(stored("b3-t1-l1").status()).isEqualTo(GameProgress.Status.TIME_CALLED);
+    assertThat(court.stored("b3-t1-l1").score()).hasToString("4-2");
+    assertThat(court.stored("b3-t1-l1").status()).isEqualTo(GameProgress.Status.TIME_CALLED);
 
     phone.page.reload();
     phone.page.locator(".acts").waitFor();
@@ -99,7 +78,7 @@ class OnCourtIT {
 
   @Test
   void allLanes_inOneGrid_takeAResultInTwoTaps() {
-    CourtPhone phone = phone();
+    CourtPhone phone = court.phone();
     phone.start("b5");
     phone.mode("lanes");
     assertThat(phone.text(".lanes-left")).isEqualTo("4 of 4 still to come.");
@@ -109,13 +88,13 @@ class OnCourtIT {
     }
     assertThat(phone.text(".lanes-left")).isEqualTo("All games are in.");
     phone.waitUntilHome();
-    assertThat(stored("b5-t2-l2").score()).hasToString("2-5");
+    assertThat(court.stored("b5-t2-l2").score()).hasToString("2-5");
   }
 
   @Test
   void scores_givenWhileTheServerIsOutOfReach_goHomeLater_alsoAfterAReload() {
-    BrowserContext context = browsers.phone();
-    CourtPhone phone = new CourtPhone(context, program, key);
+    BrowserContext context = court.browsers.phone();
+    CourtPhone phone = court.phone(context);
     phone.tap("sheet", "[data-sheet=blocks]");
     phone.tap("show-block", "[data-block=end]");
     phone.page.route("**/events", route -> route.abort());
@@ -124,15 +103,15 @@ class OnCourtIT {
     assertThat(phone.text(".bar-way")).isEqualTo("1 unsent");
     phone.page.close();
 
-    CourtPhone again = new CourtPhone(context, program, key);
+    CourtPhone again = court.phone(context);
     again.waitUntilHome();
-    assertThat(progress().efforts()).anyMatch(effort -> effort.rating() == 7);
+    assertThat(court.progress().efforts()).anyMatch(effort -> effort.rating() == 7);
   }
 
   @ParameterizedTest
   @CsvSource({"390, 844", "320, 568"})
   void everyView_hasNothingThatShutsPeopleOut(int width, int height) {
-    CourtPhone phone = phone();
+    CourtPhone phone = court.phone();
     phone.page.setViewportSize(width, height);
     for (String block : List.of("b1", "b2", "b4", "end")) {
       phone.tap("sheet", "[data-sheet=blocks]");
@@ -183,23 +162,5 @@ class OnCourtIT {
                 + " && (r.height < 48 || r.width < 48 || r.right > innerWidth + 1))"
                 + ".map(([words]) => words)");
     assertThat((List<?>) small).as(view + ": targets too small or cut off").isEmpty();
-  }
-
-  private static CourtPhone phone() {
-    return new CourtPhone(browsers.phone(), program, key);
-  }
-
-  private static GameProgress stored(String game) {
-    return progress().game(new GameId(game)).orElseThrow();
-  }
-
-  private static SessionProgress progress() {
-    try (ClubStore store = ClubStore.open(StoreAddress.file(folder))) {
-      List<CourtEvent> events = store.events().of(CourtSample.SESSION);
-      return SessionProgress.of(
-          store.sessions().find(CourtSample.SESSION).orElseThrow(),
-          (block, game) -> GameFormat.DRILL_GAME,
-          events);
-    }
   }
 }

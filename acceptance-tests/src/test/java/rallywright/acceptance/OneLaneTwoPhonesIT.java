@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rallywright.engine.session.CourtEvent;
@@ -16,8 +14,8 @@ import rallywright.engine.session.CourtEvent;
 class OneLaneTwoPhonesIT {
 
   @Test
-  void bothTapTheSameRallies_eachCountsOnce(@TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+  void bothTapTheSameRallies_eachCountsOnce() {
+    try (RunningCourt court = RunningCourt.shared()) {
       CourtPhone one = court.phone();
       one.start("b2");
       one.mode("rallies");
@@ -44,8 +42,8 @@ class OneLaneTwoPhonesIT {
     "both, 390, 844, 2-1",
   })
   void theyDoNotSayTheSame_itIsShownOnBoth_andSettledWithATrace(
-      String keep, int width, int height, String score, @TempDir Path data) {
-    try (RunningCourt court = new RunningCourt(data)) {
+      String keep, int width, int height, String score) {
+    try (RunningCourt court = RunningCourt.shared()) {
       CourtPhone one = court.phone();
       one.page.setViewportSize(width, height);
       one.start("b2");

@@ -8,10 +8,10 @@ import rallywright.engine.plan.GameId;
 import rallywright.engine.score.GameFormat;
 import rallywright.engine.session.CourtEvent;
 import rallywright.engine.session.GameProgress;
+import rallywright.engine.session.SessionId;
 import rallywright.engine.session.SessionProgress;
 import rallywright.store.ClubStore;
 import rallywright.store.KeyBook;
-import rallywright.store.StoreAddress;
 
 /** The program with the sample session, phones that are let in, and what the store holds. */
 final class RunningCourt implements AutoCloseable {
@@ -19,35 +19,45 @@ final class RunningCourt implements AutoCloseable {
   private static final long FAR_AWAY = 4_000_000_000_000L;
 
   final Browsers browsers = new Browsers();
+  final SessionId session;
   final String key;
-  private final Path folder;
-  private final int port;
-  private StartedProgram program;
+  private final CourtHouse house;
+  private final boolean own;
 
+  /** With a program of its own, which a test may stop, and phones that keep the page. */
   RunningCourt(Path data) {
-    folder = data;
-    try (ClubStore store = ClubStore.open(StoreAddress.file(data))) {
-      CourtSample.addTo(store);
-      key = store.keys().issue(KeyBook.Kind.ON_COURT, CourtSample.SESSION.value(), FAR_AWAY);
+    this(new CourtHouse(data), CourtSample.SESSION, true);
+  }
+
+  private RunningCourt(CourtHouse house, SessionId session, boolean own) {
+    this.house = house;
+    this.session = session;
+    this.own = own;
+    try (ClubStore store = house.open()) {
+      key = store.keys().issue(KeyBook.Kind.ON_COURT, session.value(), FAR_AWAY);
     }
-    program = StartedProgram.serve(data);
-    port = Integer.parseInt(program.address().substring(program.address().lastIndexOf(':') + 1));
+  }
+
+  /** With a fresh session in the program that tests share, and phones that need the network. */
+  static RunningCourt shared() {
+    CourtHouse house = CourtHouse.shared();
+    return new RunningCourt(house, house.nextSession(), false);
   }
 
   String address() {
-    return program.address();
+    return house.program().address();
   }
 
   StartedProgram program() {
-    return program;
+    return house.program();
   }
 
   CourtPhone phone() {
-    return phone(browsers.phone());
+    return phone(own ? browsers.phone() : browsers.phoneOnline());
   }
 
   CourtPhone phone(BrowserContext context) {
-    return new CourtPhone(context, program, key);
+    return new CourtPhone(context, house.program(), session, key);
   }
 
   /** The coach's laptop, signed in, at an address of the program. */
@@ -56,21 +66,20 @@ final class RunningCourt implements AutoCloseable {
   }
 
   Page coach(BrowserContext laptop, String address) {
+    house.signIn(laptop);
     Page page = laptop.newPage();
-    page.navigate(program.signInAddress());
-    page.waitForURL(program.address() + "/");
-    page.navigate(program.address() + address);
+    page.navigate(house.program().address() + address);
     return page;
   }
 
   /** Switches the laptop off. */
   void stop() {
-    program.close();
+    house.stop();
   }
 
   /** Switches it on again, at the same address. */
   void startAgain() {
-    program = StartedProgram.serve(folder, port);
+    house.startAgain();
   }
 
   GameProgress stored(String game) {
@@ -78,23 +87,25 @@ final class RunningCourt implements AutoCloseable {
   }
 
   SessionProgress progress() {
-    try (ClubStore store = ClubStore.open(StoreAddress.file(folder))) {
+    try (ClubStore store = house.open()) {
       return SessionProgress.of(
-          store.sessions().find(CourtSample.SESSION).orElseThrow(),
+          store.sessions().find(session).orElseThrow(),
           (block, game) -> GameFormat.DRILL_GAME,
-          store.events().of(CourtSample.SESSION));
+          store.events().of(session));
     }
   }
 
   List<CourtEvent> events() {
-    try (ClubStore store = ClubStore.open(StoreAddress.file(folder))) {
-      return store.events().of(CourtSample.SESSION);
+    try (ClubStore store = house.open()) {
+      return store.events().of(session);
     }
   }
 
   @Override
   public void close() {
     browsers.close();
-    program.close();
+    if (own) {
+      house.close();
+    }
   }
 }
