@@ -10,7 +10,7 @@ import rallywright.engine.practice.SkillWorth;
 final class RememberedWorth implements SkillWorth {
 
   private final SkillWorth worth;
-  private final Map<PlayerStanding, Map<Skill, Double>> known = new IdentityHashMap<>();
+  private final IdentityHashMap<PlayerStanding, Map<Skill, Double>> known = new IdentityHashMap<>();
 
   RememberedWorth(SkillWorth worth) {
     this.worth = worth;
