@@ -243,6 +243,21 @@ public record PlayDay(DayWish wish, List<RotationRound> rounds, List<DayResult> 
   }
 
   /**
+   * The rounds as they are printed: with room for those of a ladder that are not known yet.
+   *
+   * @return the rounds known, then as many with the same courts and nobody on them
+   */
+  public List<RotationRound> roundsToPrint() {
+    List<RotationRound> all = new ArrayList<>(rounds);
+    while (!wish.style().isKnownAhead() && !rounds.isEmpty() && all.size() < wish.rounds()) {
+      List<RotationMatch> empty =
+          rounds.get(rounds.size() - 1).matches().stream().map(RotationMatch::withNobody).toList();
+      all.add(new RotationRound(all.size() + 1, empty, List.of()));
+    }
+    return all;
+  }
+
+  /**
    * How long the rounds after the one being played take without a horn, if the usual game is
    * played: doubles to 11, or a drill game to 5 on lanes.
    *
