@@ -118,7 +118,8 @@ class ClubReadingsTest {
   @Test
   void readyProgram_readsTheClubBesideTheFirstPages() throws Exception {
     Thread ahead;
-    synchronized (readings) {
+    ClubReadings held = readings;
+    synchronized (held) {
       context.publishEvent(
           new ApplicationReadyEvent(
               new SpringApplication(), new String[0], context, Duration.ZERO));
