@@ -71,6 +71,7 @@ final class RotationWriter {
         rounds.stream()
             .flatMap(round -> round.matches().stream())
             .flatMap(match -> Stream.of(match.a(), match.b()))
+            .filter(side -> !side.isEmpty())
             .mapToInt(side -> joined(side, " + ").length())
             .sorted()
             .toArray();
@@ -166,7 +167,13 @@ final class RotationWriter {
     if (headStarts) {
       foot.add("+2 in a box: starts with 2 points.");
     }
-    if (request.game().form() == RotationGame.Form.PAIRS
+    boolean open =
+        rounds.stream()
+            .flatMap(round -> round.matches().stream())
+            .anyMatch(match -> match.players().isEmpty());
+    if (open) {
+      foot.add("Empty rounds follow from the scores: winners up a court, losers down.");
+    } else if (request.game().form() == RotationGame.Form.PAIRS
         && request.schedule().measures().partnerRepeats() == 0) {
       foot.add("Nobody has the same partner twice.");
     }

@@ -35,6 +35,16 @@ public final class SessionBook {
   }
 
   /**
+   * The newest session that was begun and starts no later than another one.
+   *
+   * @param other the other one
+   * @return its id; empty where the other one is the first
+   */
+  public Optional<SessionId> lastBegunBefore(Session other) {
+    return database.read(client -> SessionRows.lastBegunBefore(client, other));
+  }
+
+  /**
    * One session.
    *
    * @param id the session's id

@@ -34,6 +34,26 @@ final class SessionRows {
         .list();
   }
 
+  /** Without reading a plan: days and times of the clock are texts in their own order. */
+  static Optional<SessionId> lastBegunBefore(JdbcClient client, Session other) {
+    return client
+        .sql(
+            """
+            select id from training_session
+            where state <> :planned and id <> :id
+              and (played_on < :day or (played_on = :day and starts_at <= :time))
+            order by played_on desc, starts_at desc, id desc
+            limit 1
+            """)
+        .param("planned", Session.State.PLANNED.name())
+        .param("id", other.id().value())
+        .param("day", other.date().toString())
+        .param("time", other.start().toString())
+        .query(String.class)
+        .optional()
+        .map(SessionId::new);
+  }
+
   static Optional<Session> find(JdbcClient client, SessionId id) {
     return client
         .sql(COLUMNS + " where id = :id")

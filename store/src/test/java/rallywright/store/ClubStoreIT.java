@@ -105,6 +105,8 @@ class ClubStoreIT {
               Session.State.PLANNED);
       store.sessions().save(later);
       assertThat(store.sessions().all()).containsExactly(later, Examples.session());
+      assertThat(store.sessions().lastBegunBefore(later)).contains(Examples.MONDAY);
+      assertThat(store.sessions().lastBegunBefore(Examples.session())).isEmpty();
       assertThatThrownBy(() -> store.sessions().removePlanned(Examples.MONDAY))
           .hasMessageContaining("has begun");
       store.sessions().removePlanned(later.id());

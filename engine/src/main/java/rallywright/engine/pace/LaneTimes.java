@@ -1,7 +1,6 @@
 package rallywright.engine.pace;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * The times of several lanes that play side by side.
@@ -49,9 +48,19 @@ public final class LaneTimes {
       return lanes.get(0);
     }
     double end = lanes.stream().mapToDouble(LaneTimes::farthest).max().orElseThrow();
-    double mean = integral(end, seconds -> 1 - allWithin(seconds));
-    double square = integral(end, seconds -> 2 * seconds * (1 - allWithin(seconds)));
-    double cube = integral(end, seconds -> 3 * seconds * seconds * (1 - allWithin(seconds)));
+    double mean = 0;
+    double square = 0;
+    double cube = 0;
+    // Simpson's rule from 0 to the end on a grid that is finer near 0, where t = end·u².
+    for (int step = 1; step <= STEPS; step++) {
+      double u = (double) step / STEPS;
+      double seconds = end * u * u;
+      double weight = step == STEPS ? 1 : step % 2 == 1 ? 4 : 2;
+      double part = weight * (1 - allWithin(seconds)) * 2 * end * u / STEPS / 3;
+      mean += part;
+      square += 2 * seconds * part;
+      cube += 3 * seconds * seconds * part;
+    }
     double third = cube - 3 * mean * square + 2 * mean * mean * mean;
     return new Timing(mean, Math.max(0, square - mean * mean), third);
   }
@@ -68,24 +77,17 @@ public final class LaneTimes {
 
   private double allWithin(double seconds) {
     double chance = 1;
+    double within = 1;
+    Timing before = Timing.NOTHING;
     for (Timing lane : lanes) {
-      chance *= lane.within(seconds);
+      within = lane.equals(before) ? within : lane.within(seconds);
+      chance *= within;
+      before = lane;
     }
     return chance;
   }
 
   private static double farthest(Timing lane) {
     return (lane.mean() + FARTHEST_Z * lane.sd()) * (1 + 1e-9);
-  }
-
-  /** Simpson's rule from 0 to the end on a grid that is finer near 0, where t = end·u². */
-  private static double integral(double end, DoubleUnaryOperator function) {
-    double sum = 0;
-    for (int step = 1; step <= STEPS; step++) {
-      double u = (double) step / STEPS;
-      double weight = step == STEPS ? 1 : step % 2 == 1 ? 4 : 2;
-      sum += weight * function.applyAsDouble(end * u * u) * 2 * end * u;
-    }
-    return sum / STEPS / 3;
   }
 }

@@ -101,9 +101,7 @@ final class BlockClock {
       PlannedBlock block, List<PlannedGame> stint, PlanContext context) {
     UsualStint usual = context.usualStint(context.lineOf(block));
     boolean horn = block.end() == End.BY_CLOCK && usual.end() == End.BY_CLOCK;
-    return horn
-        ? usual.time()
-        : stint(context.laneTimings(block, stint), block.end(), context.lengths().roleSeconds());
+    return horn ? usual.time() : context.stintTime(block, stint);
   }
 
   /**

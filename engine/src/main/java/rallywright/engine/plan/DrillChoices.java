@@ -71,29 +71,38 @@ record DrillChoices(int drill, List<Integer> options, List<Choice> choices) {
     int[] most =
         options.stream().mapToInt(option -> model.options().get(option).mostStints()).toArray();
     int second = options.size() == 2 ? most[1] : 0;
+    List<Part> parts =
+        options.stream().map(option -> model.atBest(model.options().get(option))).toList();
     for (int one = 0; one <= most[0]; one++) {
       for (int other = 0; other <= second; other++) {
         int[] stints = options.size() == 2 ? new int[] {one, other} : new int[] {one};
         if (rules.allows(options, stints)) {
-          choices.add(choice(model, rules, options, stints));
+          choices.add(choice(new AtBest(model, options, parts), rules, stints));
         }
       }
     }
     return new DrillChoices(drill, options, choices);
   }
 
+  /** A drill's options, each with the least that a stint takes and the most that it brings. */
+  private record AtBest(SearchModel model, List<Integer> options, List<Part> parts) {
+
+    Option option(int line) {
+      return model.options().get(options.get(line));
+    }
+  }
+
   /** What it costs and brings; with people who come and go, at most and for as little time. */
-  private static Choice choice(
-      SearchModel model, SearchRules rules, List<Integer> options, int[] stints) {
+  private static Choice choice(AtBest drill, SearchRules rules, int[] stints) {
     double seconds = 0;
     double variance = 0;
     double shared = 0;
     double minutes = 0;
     double price = 0;
     for (int i = 0; i < stints.length; i++) {
-      Option option = model.options().get(options.get(i));
+      Option option = drill.option(i);
       if (stints[i] > 0) {
-        Part part = model.atBest(option);
+        Part part = drill.parts().get(i);
         seconds +=
             option.blockSeconds(stints[i]) - stints[i] * (option.part().seconds() - part.seconds());
         variance += stints[i] * part.variance();
@@ -102,9 +111,9 @@ record DrillChoices(int drill, List<Integer> options, List<Choice> choices) {
         price += rules.longBlock(stints[i]);
       }
     }
-    int drill = model.options().get(options.get(0)).drill();
-    double[] all = new double[model.context().presence().companies()];
+    double[] all = new double[drill.model().context().presence().companies()];
     Arrays.fill(all, minutes);
-    return new Choice(stints, seconds, variance, shared, model.benefit(drill, all), price);
+    double benefit = drill.model().benefit(drill.option(0).drill(), all);
+    return new Choice(stints, seconds, variance, shared, benefit, price);
   }
 }

@@ -18,6 +18,7 @@ final class GameLengths {
 
   private final DrillPaces paces;
   private final Map<Question, Timing> answers = new HashMap<>();
+  private final Map<DrillKey, RallyPace> known = new HashMap<>();
 
   private record Question(DrillKey drill, Matchup matchup, HeadStart start) {}
 
@@ -30,7 +31,7 @@ final class GameLengths {
   }
 
   RallyPace pace(Drill drill) {
-    return paces.of(drill, drill.scored().orElseThrow());
+    return known.computeIfAbsent(drill.key(), key -> paces.of(drill, drill.scored().orElseThrow()));
   }
 
   Timing of(Drill drill, Matchup matchup, HeadStart start) {

@@ -14,7 +14,8 @@ final class GamesPerHundred {
 
   private final Map<Skill, Double> perLogit;
 
-  private GamesPerHundred(Map<Skill, Double> perLogit) {
+  /** By what each skill is worth in doubles, in games won per logit. */
+  GamesPerHundred(Map<Skill, Double> perLogit) {
     this.perLogit = perLogit;
   }
 

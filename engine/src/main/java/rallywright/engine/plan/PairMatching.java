@@ -6,41 +6,51 @@ import java.util.List;
 /**
  * The cheapest pairs and sitters of one stint, exact, by going through all subsets of at most
  * {@value #MOST_PLAYERS} players.
+ *
+ * <p>For the maintainer: the first who is undecided sits or meets another, so only some subsets are
+ * ever left over, each with some numbers of pairs to come; only those are looked at.
  */
 final class PairMatching {
 
   /** With more players there are too many subsets. */
   static final int MOST_PLAYERS = 12;
 
-  private final Meetings meetings;
-  private final DrillLine line;
   private final List<Integer> players;
   private final int most;
+  private final double[] sits;
+  private final double[][] meets;
   private final double[][] cost;
   private final int[][] partner;
 
   PairMatching(Meetings meetings, DrillLine line, List<Integer> players, int most) {
-    this.meetings = meetings;
-    this.line = line;
     this.players = players;
     this.most = most;
-    cost = new double[1 << players.size()][most + 1];
-    partner = new int[1 << players.size()][most + 1];
+    sits = players.stream().mapToDouble(meetings::sitting).toArray();
+    meets = new double[players.size()][players.size()];
+    for (int i = 0; i < players.size(); i++) {
+      for (int j = i + 1; j < players.size(); j++) {
+        meets[i][j] = meetings.meeting(line, players.get(i), players.get(j));
+      }
+    }
+    cost = new double[most + 1][1 << players.size()];
+    partner = new int[most + 1][1 << players.size()];
   }
 
   List<List<Integer>> best() {
-    double[][] meet = costsOfMeeting();
-    for (int undecided = 1; undecided < cost.length; undecided++) {
-      for (int pairs = 0; pairs <= most; pairs++) {
-        decide(undecided, pairs, meet);
+    int[] pairsLeft = pairsLeft();
+    for (int undecided = 1; undecided < pairsLeft.length; undecided++) {
+      for (int pairs = 0; pairsLeft[undecided] >> pairs != 0; pairs++) {
+        if ((pairsLeft[undecided] >> pairs & 1) != 0) {
+          decide(undecided, pairs);
+        }
       }
     }
     List<List<Integer>> chosen = new ArrayList<>();
-    int undecided = cost.length - 1;
+    int undecided = pairsLeft.length - 1;
     int pairs = most;
     while (undecided != 0) {
       int one = Integer.numberOfTrailingZeros(undecided);
-      int other = partner[undecided][pairs];
+      int other = partner[pairs][undecided];
       undecided &= ~(1 << one);
       if (other >= 0) {
         undecided &= ~(1 << other);
@@ -51,31 +61,39 @@ final class PairMatching {
     return chosen;
   }
 
-  private void decide(int undecided, int pairs, double[][] meet) {
+  /** For each subset that can be left over, with how many pairs to come, as bits. */
+  private int[] pairsLeft() {
+    int[] left = new int[1 << players.size()];
+    left[left.length - 1] = 1 << most;
+    for (int undecided = left.length - 1; undecided > 0; undecided--) {
+      int rest = undecided & (undecided - 1);
+      left[rest] |= left[undecided];
+      int afterPair = left[undecided] >> 1;
+      for (int others = afterPair == 0 ? 0 : rest; others != 0; others &= others - 1) {
+        left[rest & ~Integer.lowestOneBit(others)] |= afterPair;
+      }
+    }
+    return left;
+  }
+
+  private void decide(int undecided, int pairs) {
     int one = Integer.numberOfTrailingZeros(undecided);
-    int rest = undecided & ~(1 << one);
-    double best = meetings.sitting(players.get(one)) + cost[rest][pairs];
+    int rest = undecided & (undecided - 1);
+    double best = sits[one] + cost[pairs][rest];
     int with = -1;
-    for (int other = one + 1; pairs > 0 && other < players.size(); other++) {
-      if ((rest & (1 << other)) != 0) {
-        double next = meet[one][other] + cost[rest & ~(1 << other)][pairs - 1];
+    if (pairs > 0) {
+      double[] after = cost[pairs - 1];
+      double[] meet = meets[one];
+      for (int others = rest; others != 0; others &= others - 1) {
+        int other = Integer.numberOfTrailingZeros(others);
+        double next = meet[other] + after[rest & ~(1 << other)];
         if (next < best) {
           best = next;
           with = other;
         }
       }
     }
-    cost[undecided][pairs] = best;
-    partner[undecided][pairs] = with;
-  }
-
-  private double[][] costsOfMeeting() {
-    double[][] meet = new double[players.size()][players.size()];
-    for (int i = 0; i < players.size(); i++) {
-      for (int j = i + 1; j < players.size(); j++) {
-        meet[i][j] = meetings.meeting(line, players.get(i), players.get(j));
-      }
-    }
-    return meet;
+    cost[pairs][undecided] = best;
+    partner[pairs][undecided] = with;
   }
 }

@@ -15,8 +15,10 @@ import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillForm;
 import rallywright.engine.drill.DrillKey;
 import rallywright.engine.pace.Timing;
+import rallywright.engine.plan.BlockClock.StintTime;
 import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PlayerStanding;
+import rallywright.engine.practice.PointWorth;
 import rallywright.engine.score.Side;
 
 /** A problem with what is looked up again and again: people, drills, needs and times. */
@@ -25,6 +27,7 @@ final class PlanContext {
   private final PlanProblem problem;
   private final Map<PlayerId, Integer> places = new HashMap<>();
   private final Map<DrillKey, Drill> drills = new LinkedHashMap<>();
+  private final RememberedWorth worth;
   private final List<Needs> needs = new ArrayList<>();
   private final GameLengths lengths;
   private final Map<Named, UsualStint> usual = new HashMap<>();
@@ -33,12 +36,17 @@ final class PlanContext {
   private final Map<DrillKey, double[]> strengths = new HashMap<>();
   private final Map<Integer, GamesPerHundred> gamesPerHundred = new HashMap<>();
   private final Presence presence;
+  private final Map<Played, StintTime> stintTimes = new HashMap<>();
+
+  /** What the time of a stint depends on: the games of each lane, and how it ends. */
+  private record Played(List<List<Timing>> lanes, PlannedBlock.End end) {}
 
   PlanContext(PlanProblem problem) {
     this.problem = problem;
+    worth = new RememberedWorth(problem.knowledge().worth());
     for (Attendee attendee : problem.attendees()) {
       places.put(attendee.id(), places.size());
-      needs.add(Needs.of(attendee.standing(), problem.knowledge().worth()));
+      needs.add(Needs.of(attendee.standing(), worth));
     }
     problem.drills().forEach(drill -> drills.put(drill.key(), drill));
     lengths = new GameLengths(problem.knowledge().paces());
@@ -64,7 +72,13 @@ final class PlanContext {
   /** What a player's skills are worth; worked out when it is first asked for. */
   GamesPerHundred gamesPerHundred(int place) {
     return gamesPerHundred.computeIfAbsent(
-        place, who -> GamesPerHundred.of(attendees().get(who).standing()));
+        place,
+        who -> {
+          PlayerStanding standing = attendees().get(who).standing();
+          return worth.isOf(PointWorth.DOUBLES)
+              ? new GamesPerHundred(worth.of(standing))
+              : GamesPerHundred.of(standing);
+        });
   }
 
   Attendee attendee(PlayerId player) {
@@ -221,8 +235,14 @@ final class PlanContext {
     return List.copyOf(stints.values());
   }
 
-  /** The times of a stint's games, lane by lane. */
-  List<List<Timing>> laneTimings(PlannedBlock block, List<PlannedGame> stint) {
+  /** The time of a stint by those who play in it; worked out once for games of the same times. */
+  StintTime stintTime(PlannedBlock block, List<PlannedGame> stint) {
+    return stintTimes.computeIfAbsent(
+        new Played(laneTimings(block, stint), block.end()),
+        played -> BlockClock.stint(played.lanes(), played.end(), lengths.roleSeconds()));
+  }
+
+  private List<List<Timing>> laneTimings(PlannedBlock block, List<PlannedGame> stint) {
     Map<CourtLane, List<Timing>> lanes = new LinkedHashMap<>();
     Drill drill = drill(block.drill());
     for (PlannedGame game : stint) {

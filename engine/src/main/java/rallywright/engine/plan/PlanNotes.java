@@ -28,7 +28,8 @@ final class PlanNotes {
     }
     for (Attendee attendee : context.attendees()) {
       Stay stay = attendee.stay();
-      List<BlockClock.Span> games = games(attendee.id());
+      boolean throughout = !stay.comesLate() && !stay.leavesBefore(plan.minutes());
+      List<BlockClock.Span> games = throughout ? List.of() : games(attendee.id());
       if (stay.comesLate()) {
         double ready = Presence.readyFrom(stay, context.wish());
         int ownWarmUp = (int) Math.round(ready) - stay.fromMinute();

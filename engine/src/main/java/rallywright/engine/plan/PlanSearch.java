@@ -291,7 +291,7 @@ final class PlanSearch {
     }
     double seconds = 0;
     for (int i = 0; i < stints.length; i++) {
-      if (model.options().get(i).drill() == drill) {
+      if (model.numbers().drill(i) == drill) {
         seconds += stints[i] * model.options().get(i).stint().seconds().mean();
         stints[i] = 0;
       }

@@ -30,6 +30,7 @@ final class SearchModel {
 
   private final PlanContext context;
   private final List<Option> options = new ArrayList<>();
+  private final OptionNumbers numbers;
   private final double fixedSeconds;
   private final double[][] rates;
   private final int[] equipment;
@@ -68,9 +69,11 @@ final class SearchModel {
     }
 
     double blockSeconds(int stints) {
-      return BlockClock.BLOCK_SECONDS
-          + stints * part.seconds()
-          + (stints - 1) * BlockClock.STINT_SECONDS;
+      return blockSeconds(stints, part.seconds());
+    }
+
+    static double blockSeconds(int stints, double seconds) {
+      return BlockClock.BLOCK_SECONDS + stints * seconds + (stints - 1) * BlockClock.STINT_SECONDS;
     }
 
     double variance() {
@@ -122,6 +125,7 @@ final class SearchModel {
             .thenComparing(Option::drill)
             .thenComparing(each -> each.line().line()));
     options.forEach(option -> parts.add(new HashMap<>()));
+    numbers = new OptionNumbers(options);
     equipment = equipment();
     groupBits = options.stream().mapToInt(each -> bits(each.groups())).toArray();
     rowOfTable = rowsOfTable();
@@ -210,6 +214,11 @@ final class SearchModel {
 
   List<Option> options() {
     return options;
+  }
+
+  /** What a walk asks of the options. */
+  OptionNumbers numbers() {
+    return numbers;
   }
 
   /** The time of warm-ups and tests. */

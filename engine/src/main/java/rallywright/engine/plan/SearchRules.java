@@ -1,6 +1,7 @@
 package rallywright.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -32,7 +33,7 @@ final class SearchRules {
   private final double reserve;
   private final Set<SkillGroup> reachableGroups = EnumSet.noneOf(SkillGroup.class);
   private final int neededBits;
-  private final int[] pairsOfLines;
+  private final int[] firstOfPair;
   private final boolean fullGameFits;
   private final int[] pinnedStints;
   private final boolean nothingPinned;
@@ -50,10 +51,7 @@ final class SearchRules {
     }
     fullGameFits = fits;
     neededBits = SearchModel.bits(neededGroups());
-    pairsOfLines =
-        IntStream.range(0, Math.max(0, model.options().size() - 1))
-            .filter(i -> model.options().get(i).drill() == model.options().get(i + 1).drill())
-            .toArray();
+    firstOfPair = firstOfPair();
     pinnedStints = pinned();
     nothingPinned = IntStream.of(pinnedStints).allMatch(stints -> stints == 0);
     for (Slot slot : wish.requests().slots()) {
@@ -61,6 +59,20 @@ final class SearchRules {
         slots.merge(any.group(), 1, Integer::sum);
       }
     }
+  }
+
+  /** For each option the first line of its drill, if the drill has two lines; else -1. */
+  private int[] firstOfPair() {
+    List<Option> options = model.options();
+    int[] first = new int[options.size()];
+    Arrays.fill(first, -1);
+    for (int i = 0; i + 1 < first.length; i++) {
+      if (options.get(i).drill() == options.get(i + 1).drill()) {
+        first[i] = i;
+        first[i + 1] = i;
+      }
+    }
+    return first;
   }
 
   private int[] pinned() {
@@ -187,8 +199,14 @@ final class SearchRules {
   /** "Change direction": a drill that is played both ways is played both ways alike. */
   double bothDirectionsAreUsed(Walk walk) {
     double price = 0;
-    for (int i : pairsOfLines) {
-      price += REQUIRED * Math.max(0, apart(i, walk.stints()[i], walk.stints()[i + 1]) - 1);
+    int done = -1;
+    for (int block = 0; block < walk.blocks(); block++) {
+      int first = firstOfPair[walk.used(block)];
+      if (first > done) {
+        int apart = apart(first, walk.stints()[first], walk.stints()[first + 1]);
+        price += REQUIRED * Math.max(0, apart - 1);
+        done = first;
+      }
     }
     return price;
   }

@@ -22,7 +22,9 @@ final class Walk {
   static final double WATER_EVERY_MINUTES = 45;
 
   private final SearchModel model;
+  private final OptionNumbers numbers;
   private final boolean[] restBefore;
+  private final int[] used;
   private final double[] minutes;
   private final boolean throughout;
   private int[] stints;
@@ -46,7 +48,9 @@ final class Walk {
 
   private Walk(SearchModel model) {
     this.model = model;
+    this.numbers = model.numbers();
     this.stints = new int[0];
+    used = new int[model.options().size()];
     restBefore = new boolean[model.options().size()];
     minutes = new double[model.context().presence().companies()];
     throughout = model.context().presence().isThroughout();
@@ -80,44 +84,44 @@ final class Walk {
     shared = 0;
     for (int i = 0; i < stints.length; i++) {
       if (stints[i] > 0) {
-        step(i, model.options().get(i));
+        step(i);
       }
     }
     leaveDrill();
     return this;
   }
 
-  private void step(int i, Option option) {
-    if (option.drill() != drill) {
+  private void step(int i) {
+    if (numbers.drill(i) != drill) {
       leaveDrill();
-      drill = option.drill();
+      drill = numbers.drill(i);
     }
-    if (needsRest(option, option.blockSeconds(stints[i]) / 60)) {
+    double usualSeconds = numbers.blockSeconds(i, stints[i]);
+    if (needsRest(i, usualSeconds / 60)) {
       restBefore[i] = true;
       meanSeconds += 60 * model.restMinutes();
       hardMinutes = 0;
       sinceRest = 0;
     }
-    double seconds = throughout ? forEverybody(i, option) : forThoseThere(i);
+    double seconds = throughout ? usualSeconds : forThoseThere(i);
+    if (throughout) {
+      variance += stints[i] * numbers.variance(i);
+      shared += stints[i] * numbers.shared(i);
+      rounds += model.inTable(i, stints[i]);
+    }
     double blockMinutes = seconds / 60;
-    hardMinutes = option.isHard() ? hardMinutes + blockMinutes : 0;
+    hardMinutes = numbers.isHard(i) ? hardMinutes + blockMinutes : 0;
     overHard += Math.max(0, hardMinutes - model.maxHardMinutes());
     sinceRest += blockMinutes;
     meanSeconds += seconds;
     groupBits |= model.groupBits(i);
-    fullGames += option.isFullGame() ? 1 : 0;
+    fullGames += numbers.isFullGame(i) ? 1 : 0;
+    used[blocks] = i;
     blocks++;
     laterStints += Math.max(0, stints[i] - SearchRules.LONG_BLOCK_STINTS);
     int needed = model.equipment(i);
     equipmentChanges += needed == equipment ? 0 : 1;
     equipment = needed;
-  }
-
-  private double forEverybody(int i, Option option) {
-    variance += stints[i] * option.variance();
-    shared += stints[i] * option.shared();
-    rounds += model.inTable(i, stints[i]);
-    return option.blockSeconds(stints[i]);
   }
 
   /** Stint after stint with those who are there; returns the seconds of the block. */
@@ -150,9 +154,11 @@ final class Walk {
     }
   }
 
-  private boolean needsRest(Option option, double blockMinutes) {
+  private boolean needsRest(int option, double blockMinutes) {
     boolean tooHard =
-        option.isHard() && hardMinutes > 0 && hardMinutes + blockMinutes > model.maxHardMinutes();
+        numbers.isHard(option)
+            && hardMinutes > 0
+            && hardMinutes + blockMinutes > model.maxHardMinutes();
     return tooHard || sinceRest + blockMinutes / 2 >= model.restEveryMinutes();
   }
 
@@ -197,6 +203,11 @@ final class Walk {
   /** How many blocks there are. */
   int blocks() {
     return blocks;
+  }
+
+  /** The option of a block, by its place among those with stints, from 0. */
+  int used(int block) {
+    return used[block];
   }
 
   /** How many stints come after the third of their block. */

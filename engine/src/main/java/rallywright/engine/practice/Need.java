@@ -1,5 +1,6 @@
 package rallywright.engine.practice;
 
+import java.util.function.Supplier;
 import rallywright.engine.drill.Skill;
 
 /**
@@ -8,9 +9,9 @@ import rallywright.engine.drill.Skill;
  * @param skill the skill
  * @param value how much an effective minute on it is worth, 0 or more; only ratios matter
  * @param cause the main reason
- * @param sentence the reason for the coach, one sentence
+ * @param words finds the reason for the coach, one sentence, when it is asked for
  */
-public record Need(Skill skill, double value, Cause cause, String sentence) {
+public record Need(Skill skill, double value, Cause cause, Supplier<String> words) {
 
   /** The main reason for a need. */
   public enum Cause {
@@ -29,5 +30,14 @@ public record Need(Skill skill, double value, Cause cause, String sentence) {
     if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("A need (%s) must be 0 or more.".formatted(value));
     }
+  }
+
+  /**
+   * The reason for the coach.
+   *
+   * @return one sentence
+   */
+  public String sentence() {
+    return words.get();
   }
 }

@@ -86,7 +86,7 @@ public final class Needs {
     double urgency = 1 + MOST_URGENCY * (1 - fresh);
     double value = worth * (room * urgency + information(standing));
     Cause cause = cause(standing, gap);
-    return new Need(skill, value, cause, sentence(player, standing, gap, cause));
+    return new Need(skill, value, cause, () -> sentence(player, standing, gap, cause));
   }
 
   private static double information(SkillStanding standing) {
@@ -126,8 +126,11 @@ public final class Needs {
   }
 
   private static String findOut(PlayerStanding player, SkillStanding standing) {
-    String best = player.telling().get(standing.skill());
-    return best == null ? "play it to find out" : best + " tells most for its time";
+    return player
+        .telling()
+        .about(standing.skill())
+        .map(best -> best + " tells most for its time")
+        .orElse("play it to find out");
   }
 
   private static String outOfTen(double chance) {

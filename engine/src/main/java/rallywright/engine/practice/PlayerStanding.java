@@ -16,14 +16,26 @@ import rallywright.engine.skill.SkillPrior;
  * @param name the name used in sentences
  * @param level the coach's estimate, if there is one
  * @param skills one standing for each skill
- * @param telling what to play or count in order to learn most about a skill, by its name; only
- *     where it was looked for
+ * @param telling what to play or count in order to learn most about a skill; looked for when asked
  */
 public record PlayerStanding(
-    String name,
-    Optional<Level> level,
-    Map<Skill, SkillStanding> skills,
-    Map<Skill, String> telling) {
+    String name, Optional<Level> level, Map<Skill, SkillStanding> skills, Telling telling) {
+
+  /** What tells most about a skill for its time. Finding it takes a while, so it is asked late. */
+  @FunctionalInterface
+  public interface Telling {
+
+    /** Nobody looked. */
+    Telling NOT_LOOKED_FOR = skill -> Optional.empty();
+
+    /**
+     * The drill or test that tells most.
+     *
+     * @param skill about which skill
+     * @return its name; empty where nothing turns on the skill, or where nobody looked
+     */
+    Optional<String> about(Skill skill);
+  }
 
   /** Logits that half a step of level is worth. Assumption of this project. */
   public static final double LOGITS_PER_HALF_LEVEL = SkillPrior.DEFAULT.levelStep();
@@ -45,7 +57,6 @@ public record PlayerStanding(
     }
     // In the order of the skills, so that sums over them are the same in every run.
     skills = Collections.unmodifiableMap(new EnumMap<>(skills));
-    telling = Map.copyOf(telling);
   }
 
   /**
@@ -56,17 +67,17 @@ public record PlayerStanding(
    * @param skills one standing for each skill
    */
   public PlayerStanding(String name, Optional<Level> level, Map<Skill, SkillStanding> skills) {
-    this(name, level, skills, Map.of());
+    this(name, level, skills, Telling.NOT_LOOKED_FOR);
   }
 
   /**
    * This player with what tells most about skills that are not well known.
    *
-   * @param names of a drill or yardstick, by skill
+   * @param other finds it when it is asked for
    * @return the changed player
    */
-  public PlayerStanding withTelling(Map<Skill, String> names) {
-    return new PlayerStanding(name, level, skills, names);
+  public PlayerStanding withTelling(Telling other) {
+    return new PlayerStanding(name, level, skills, other);
   }
 
   /**

@@ -13,6 +13,11 @@ public final class StandardNormal {
   private static final double SERIES_UP_TO = 3;
   private static final double FARTHEST = 38;
 
+  /** So many terms, and so many over z² more, leave nothing that a double can hold. */
+  private static final double FEWEST_TERMS = 10;
+
+  private static final double TERMS_NEAR_NOUGHT = 630;
+
   private StandardNormal() {}
 
   /**
@@ -55,7 +60,8 @@ public final class StandardNormal {
 
   private static double fraction(double z) {
     double value = z;
-    for (int n = 80; n >= 1; n--) {
+    int terms = (int) (FEWEST_TERMS + TERMS_NEAR_NOUGHT / (z * z));
+    for (int n = terms; n >= 1; n--) {
       value = z + n / value;
     }
     return value;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
@@ -19,7 +20,6 @@ import rallywright.engine.odds.GameOdds;
 import rallywright.engine.odds.RallyChances;
 import rallywright.engine.odds.ScoreDistribution.ScoreChance;
 import rallywright.engine.plan.Seat;
-import rallywright.engine.practice.Needs;
 import rallywright.engine.practice.PlayerStanding;
 import rallywright.engine.practice.SkillStanding;
 import rallywright.engine.quantity.Probability;
@@ -65,6 +65,7 @@ public final class ClubReading {
   private final Map<Skill, Double> references = new EnumMap<>(Skill.class);
   private final Map<SkillSum.Key, Estimate> estimates = new ConcurrentHashMap<>();
   private final WeeksSeen weeksSeen;
+  private volatile @Nullable RecordedPaces paces;
 
   private ClubReading(Gathering gathering, ClubTuning.Tuned tuning, Posterior posterior) {
     history = gathering.history();
@@ -336,34 +337,22 @@ public final class ClubReading {
    * @return every skill's estimate, rallies and minutes by week
    */
   public PlayerStanding standing(PlayerId player) {
-    Player who = history.players().get(number(player));
+    int number = number(player);
+    Player who = history.players().get(number);
     Map<Skill, SkillStanding> skills = new EnumMap<>(Skill.class);
     for (Skill skill : Skill.values()) {
-      SkillReading reading = skill(player, skill);
+      Estimate now = estimate(number, skill, gathering.thisWeek());
       skills.put(
           skill,
           new SkillStanding(
               skill,
-              reading.now().mean(),
-              reading.now().sd(),
-              (int) Math.round(reading.rallies()),
+              now.mean(),
+              now.sd(),
+              (int) Math.round(counts.of(number, SkillGroups.numberOf(skill))),
               practice.minutesByWeek(player, skill)));
     }
     return new PlayerStanding(who.firstName(), Optional.ofNullable(who.level()), skills)
-        .withTelling(telling(player, skills));
-  }
-
-  /** What tells most about the skills of which too little is known. */
-  private Map<Skill, String> telling(PlayerId player, Map<Skill, SkillStanding> skills) {
-    Map<Skill, String> names = new EnumMap<>(Skill.class);
-    for (SkillStanding standing : skills.values()) {
-      if (standing.rallies() < Needs.ENOUGH_RALLIES) {
-        aboutPractice
-            .measure(player, standing.skill())
-            .ifPresent(measure -> names.put(standing.skill(), measure.name()));
-      }
-    }
-    return names;
+        .withTelling(skill -> aboutPractice.measure(player, skill).map(Measure::name));
   }
 
   /**
@@ -391,6 +380,11 @@ public final class ClubReading {
    * @return the paces
    */
   public RecordedPaces paces() {
-    return RecordedPaces.of(gathering.games(), history.sessions());
+    RecordedPaces known = paces;
+    if (known == null) {
+      known = RecordedPaces.of(gathering.games(), history.sessions());
+      paces = known;
+    }
+    return known;
   }
 }

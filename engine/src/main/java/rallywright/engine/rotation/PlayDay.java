@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.pace.RallyPace;
+import rallywright.engine.score.GameFormat;
 
 /**
  * A day of games as it runs: what was asked for, the rounds, which of them is being played, and the
@@ -242,19 +243,46 @@ public record PlayDay(DayWish wish, List<RotationRound> rounds, List<DayResult> 
   }
 
   /**
-   * How long the rounds after the one being played take without a horn. Rounds of a ladder that are
-   * not known yet are taken to be like the last that is.
+   * The rounds as they are printed: with room for those of a ladder that are not known yet.
+   *
+   * @return the rounds known, then as many with the same courts and nobody on them
+   */
+  public List<RotationRound> roundsToPrint() {
+    List<RotationRound> all = new ArrayList<>(rounds);
+    while (!wish.style().isKnownAhead() && !rounds.isEmpty() && all.size() < wish.rounds()) {
+      List<RotationMatch> empty =
+          rounds.get(rounds.size() - 1).matches().stream().map(RotationMatch::withNobody).toList();
+      all.add(new RotationRound(all.size() + 1, empty, List.of()));
+    }
+    return all;
+  }
+
+  /**
+   * How long the rounds after the one being played take without a horn, if the usual game is
+   * played: doubles to 11, or a drill game to 5 on lanes.
    *
    * @param pace seconds of a rally in this game
    * @return the time; of no rounds where none follows
    */
   public RotationTime timeToCome(RallyPace pace) {
+    return timeToCome(pace, wish.rotation(List.of()).format());
+  }
+
+  /**
+   * How long the rounds after the one being played take without a horn. Rounds of a ladder that are
+   * not known yet are taken to be like the last that is.
+   *
+   * @param pace seconds of a rally in this game
+   * @param format how the game is counted
+   * @return the time; of no rounds where none follows
+   */
+  public RotationTime timeToCome(RallyPace pace, GameFormat format) {
     List<RotationRound> ahead = new ArrayList<>(rounds.subList(now, rounds.size()));
     while (!wish.style().isKnownAhead()
         && !rounds.isEmpty()
         && now + ahead.size() < wish.rounds()) {
       ahead.add(rounds.get(rounds.size() - 1));
     }
-    return RotationTime.of(wish.players(), ahead, wish.rotation(List.of()).format(), pace);
+    return RotationTime.of(wish.players(), ahead, format, pace);
   }
 }

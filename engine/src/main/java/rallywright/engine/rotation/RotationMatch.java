@@ -26,6 +26,11 @@ public record RotationMatch(
     b = List.copyOf(b);
   }
 
+  /** The same place, with nobody on it yet. */
+  RotationMatch withNobody() {
+    return new RotationMatch(court, lane, List.of(), List.of(), EVEN);
+  }
+
   /**
    * Everyone in the match.
    *

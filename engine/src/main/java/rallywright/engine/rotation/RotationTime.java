@@ -114,13 +114,27 @@ public record RotationTime(int rounds, int target, double minutesMean, double mi
    * @return mean and the time that suffices nine times in ten
    */
   public static RotationTime evenRound(RotationGame game, int courts) {
+    GameFormat format = RotationWish.of(game, courts, 1, List.of()).format();
+    return evenRound(game, courts, format, usualPace(game));
+  }
+
+  /**
+   * One round of even matches.
+   *
+   * @param game how players are put together
+   * @param courts courts in use, 1 or more
+   * @param format how a match is counted
+   * @param pace seconds of a rally
+   * @return mean and the time that suffices nine times in ten
+   */
+  public static RotationTime evenRound(
+      RotationGame game, int courts, GameFormat format, RallyPace pace) {
     List<RotationMatch> matches = new ArrayList<>();
     for (int place = 0; place < courts * game.perCourt(); place++) {
       matches.add(new RotationMatch(place + 1, 1, List.of(), List.of(), RotationMatch.EVEN));
     }
     RotationRound round = new RotationRound(1, matches, List.of());
-    GameFormat format = RotationWish.of(game, courts, 1, List.of()).format();
-    return of(List.of(), List.of(round), format, usualPace(game));
+    return of(List.of(), List.of(round), format, pace);
   }
 
   /**

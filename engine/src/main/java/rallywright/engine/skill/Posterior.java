@@ -67,12 +67,17 @@ public final class Posterior {
     int group = groupOf(key);
     Layout layout = system.group(group).layout();
     Place place = layout.place(key);
-    if (place.weekBefore() < key.week()) {
+    if (place.isBetween() || practisedSince(place, key, layout)) {
       return of(SkillSum.skill(key));
     }
     int latent = layout.graph().start(place.before()) + key.skill();
-    return new Estimate(
-        moments.mean(group)[latent], Math.sqrt(moments.spread(group).variance(latent)));
+    double variance = moments.spread(group).variance(latent) + wander(key, key);
+    return new Estimate(moments.mean(group)[latent], Math.sqrt(variance));
+  }
+
+  /** Whether a gain moves the skill on after the last node. */
+  private static boolean practisedSince(Place place, SkillSum.Key key, Layout layout) {
+    return !layout.drift().between(key.player(), place.weekBefore(), key.week()).isEmpty();
   }
 
   /**

@@ -15,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.score.GameFormat;
 
 class PlayDayTest {
 
@@ -99,6 +100,46 @@ class PlayDayTest {
     PlayDay last = ready(scored(next).next());
     assertThat(last.isOver()).isTrue();
     assertThat(refused(scored(last).next())).contains("was the last");
+  }
+
+  @Example
+  void ladder_onPaper_hasRoomForTheRoundsThatAreNotKnownYet() {
+    PlayDay day = started(wish(DayStyle.LADDER, 9, 2, 6));
+    List<RotationRound> printed = day.roundsToPrint();
+    assertThat(printed).hasSize(6);
+    assertThat(printed.get(0)).isEqualTo(day.rounds().get(0));
+    for (RotationRound round : printed.subList(1, 6)) {
+      assertThat(round.number()).isEqualTo(printed.indexOf(round) + 1);
+      assertThat(round.matches()).hasSize(2);
+      assertThat(round.matches()).allSatisfy(match -> assertThat(match.players()).isEmpty());
+    }
+    PlayDay known = started(wish(DayStyle.NEW_PARTNERS, 9, 2, 6));
+    assertThat(known.roundsToPrint()).isEqualTo(known.rounds());
+  }
+
+  /**
+   * By hand: among equals the server wins every second rally, so a point takes two rallies where
+   * only the server scores. Whoever scored serves on and is ahead in the next point, two in three,
+   * so the game takes fewer points: less than twice as long, and well over the same.
+   */
+  @Example
+  void timeToCome_whereOnlyTheServerScores_isAlmostTwiceThatOfEveryRally() {
+    DayWish lanes =
+        new DayWish(
+            DayStyle.NEW_PARTNERS,
+            RotationGame.LONE_LANES,
+            1,
+            4,
+            RotationWish.numbered(2),
+            Set.of(),
+            Set.of(),
+            1);
+    PlayDay day = started(lanes);
+    double changes = 4 * RotationTime.CHANGE_SECONDS / 60;
+    double usual = day.timeToCome(RotationTime.LANES_PACE).minutesMean() - changes;
+    double side =
+        day.timeToCome(RotationTime.LANES_PACE, GameFormat.HALF_COURT_GAME).minutesMean() - changes;
+    assertThat(side / usual).isBetween(1.5, 2.0);
   }
 
   @Example

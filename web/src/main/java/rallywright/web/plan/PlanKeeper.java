@@ -1,9 +1,13 @@
 package rallywright.web.plan;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import org.springframework.stereotype.Component;
+import rallywright.engine.club.Player;
 import rallywright.engine.plan.PlanEdit;
 import rallywright.engine.plan.SessionPlan;
 import rallywright.engine.session.Session;
@@ -54,24 +58,41 @@ class PlanKeeper {
   /** Stores another plan for a session, unless the session is another one by now. */
   Kept keep(OpenSession seen, SessionPlan plan) {
     AtomicLong revision = new AtomicLong();
-    Kept kept = keep(seen, seen.session().withPlan(plan), () -> revision.set(store.revision()));
+    Runnable beside = () -> revision.set(store.revision());
+    Kept kept = keep(seen, seen.session().withPlan(plan), List.of(), beside);
     if (kept == Kept.YES && seen.events().isEmpty()) {
       readings.onlyAPlanChanged(revision.get());
     }
     return kept;
   }
 
+  /** Stores a new session with those who walked in and what belongs beside it. */
+  void keepNew(Session session, List<Player> walkIns, Runnable beside) {
+    long revision =
+        store.inOneStep(
+            () -> {
+              walkIns.forEach(store.players()::save);
+              beside.run();
+              store.sessions().save(session);
+              return store.revision();
+            });
+    if (walkIns.isEmpty() && !session.date().isBefore(LocalDate.now(ZoneId.systemDefault()))) {
+      readings.onlyAPlanChanged(revision);
+    }
+  }
+
   /**
-   * Stores what belongs beside a session, such as new players, and it, unless the session is
+   * Stores those who walked in, what belongs beside a session, and it, unless the session is
    * another one by now.
    */
-  Kept keep(OpenSession seen, Session next, Runnable beside) {
+  Kept keep(OpenSession seen, Session next, List<Player> walkIns, Runnable beside) {
     return store.inOneStep(
         () -> {
           Optional<OpenSession> now = sessions.find(seen.session().id());
           if (now.isEmpty() || !now.get().isAs(seen)) {
             return Kept.CHANGED_MEANWHILE;
           }
+          walkIns.forEach(store.players()::save);
           beside.run();
           store.sessions().save(next);
           return Kept.YES;

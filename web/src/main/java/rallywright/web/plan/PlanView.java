@@ -117,14 +117,7 @@ final class PlanView {
 
   /** The newest session that was played before this one. */
   private Optional<OpenSession> lastBefore(Session session) {
-    return sessions.all().stream()
-        .filter(each -> each.state() != Session.State.PLANNED)
-        .filter(each -> !each.id().equals(session.id()))
-        .filter(
-            each ->
-                !each.date().atTime(each.start()).isAfter(session.date().atTime(session.start())))
-        .findFirst()
-        .flatMap(each -> sessions.find(each.id()));
+    return store.sessions().lastBegunBefore(session).flatMap(sessions::find);
   }
 
   private static Map<String, String> people(OpenSession open) {

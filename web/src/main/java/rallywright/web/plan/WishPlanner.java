@@ -127,22 +127,16 @@ final class WishPlanner {
   private Outcome storedNew(WishForm.Wished wished, SessionPlan plan) {
     SessionId id = new SessionId(store.freshId());
     Session session = session(wished, id, plan, Session.State.PLANNED);
-    store.inOneStep(
-        () -> {
-          storeWishes(wished, session);
-          store.sessions().save(session);
-          return session;
-        });
+    keeper.keepNew(session, wished.walkIns(), () -> storeWishes(wished, session));
     return Outcome.stored(id);
   }
 
   private PlanKeeper.Kept keep(WishForm.Wished wished, OpenSession open, SessionPlan plan) {
     Session session = session(wished, open.session().id(), plan, open.session().state());
-    return keeper.keep(open, session, () -> storeWishes(wished, session));
+    return keeper.keep(open, session, wished.walkIns(), () -> storeWishes(wished, session));
   }
 
   private void storeWishes(WishForm.Wished wished, Session session) {
-    wished.walkIns().forEach(store.players()::save);
     desk.keepWish(session, wished.coverage(), wished.more());
   }
 

@@ -73,7 +73,8 @@ public final class ClubReadings {
 
   /**
    * Hears of a change that the reading does not rest on: another plan for a session of which
-   * nothing was played. Saves reading everything anew after each change by hand.
+   * nothing was played, or a new one that is still to come. Saves reading everything anew after
+   * each plan and each change by hand.
    *
    * @param revision the revision that this change alone made
    */

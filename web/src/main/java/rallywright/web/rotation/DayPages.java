@@ -188,7 +188,7 @@ final class DayPages {
                 saved.name(),
                 DayWords.of(saved.date()),
                 saved.day().wish().game(),
-                new RotationSchedule(saved.day().rounds(), saved.day().measures()),
+                new RotationSchedule(saved.day().roundsToPrint(), saved.day().measures()),
                 desk.names(saved),
                 origin),
             size);

@@ -44,6 +44,11 @@ public record DayView(
     List<String> words,
     Map<String, String> there) {
 
+  /** Whether somebody sits out in some round. */
+  public boolean someSit() {
+    return rounds.stream().anyMatch(round -> !round.sitting().isEmpty());
+  }
+
   /**
    * A round.
    *
@@ -239,6 +244,9 @@ public record DayView(
     private String partners(RotationMeasures measures) {
       String close = day.wish().game().form() == RotationGame.Form.PAIRS ? "partner" : "opponent";
       int most = mostPartners();
+      if (most <= 1 && measures.partnerRepeats() == 0) {
+        return "Nobody has the same %s twice.".formatted(close);
+      }
       return measures.partnerRepeats() == 0
           ? "Nobody has the same %s twice; up to %d different ones each.".formatted(close, most)
           : "The same %ss come again %s in all; up to %d different ones each."

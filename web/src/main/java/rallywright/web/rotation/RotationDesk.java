@@ -15,7 +15,7 @@ import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.club.Standing;
 import rallywright.engine.drill.Drill;
-import rallywright.engine.pace.RallyPace;
+import rallywright.engine.drill.DrillForm;
 import rallywright.engine.reading.GameStrength;
 import rallywright.engine.rotation.DayAnswer;
 import rallywright.engine.rotation.DayStyle;
@@ -212,13 +212,22 @@ final class RotationDesk {
 
   /** How long the rounds to come take without a horn, in words; empty where none follows. */
   String time(SavedDay saved) {
-    RallyPace pace =
+    RotationTime time =
         Optional.ofNullable(saved.drill())
             .flatMap(catalogue::drill)
-            .flatMap(drill -> drill.scored().map(game -> readings.now().paces().of(drill, game)))
-            .orElseGet(() -> RotationTime.usualPace(saved.day().wish().game()));
-    RotationTime time = saved.day().timeToCome(pace);
+            .flatMap(drill -> drill.scored().map(game -> time(saved.day(), drill, game)))
+            .orElseGet(
+                () -> saved.day().timeToCome(RotationTime.usualPace(saved.day().wish().game())));
     return time.rounds() == 0 ? "" : time.sentence();
+  }
+
+  private RotationTime time(PlayDay day, Drill drill, DrillForm.Scored game) {
+    return day.timeToCome(readings.now().paces().of(drill, game), game.format());
+  }
+
+  /** How long a round of each game takes. */
+  RoundTimes roundTimes(int courts) {
+    return new RoundTimes(form().laneDrills(), readings.now().paces(), courts);
   }
 
   /** Takes a day away for good. */

@@ -85,16 +85,8 @@ final class RotationForm {
         .toList();
   }
 
-  /** What can be played. */
-  Map<String, String> games() {
-    Map<String, String> games = new LinkedHashMap<>();
-    games.put(DOUBLES, "Doubles");
-    laneDrills().forEach(drill -> games.put(drill.key().value(), "On lanes: " + drill.name()));
-    return games;
-  }
-
   /** Games for one against one on half a court. */
-  private List<Drill> laneDrills() {
+  List<Drill> laneDrills() {
     return catalogue.drills().stream()
         .filter(
             drill -> drill.kind() == DrillKind.SCORED_GAME || drill.kind() == DrillKind.FULL_GAME)

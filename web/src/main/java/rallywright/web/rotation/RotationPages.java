@@ -15,8 +15,6 @@ import rallywright.engine.club.Group;
 import rallywright.engine.club.PlayerId;
 import rallywright.engine.rotation.DayStyle;
 import rallywright.engine.rotation.PlayDay;
-import rallywright.engine.rotation.RotationGame;
-import rallywright.engine.rotation.RotationTime;
 import rallywright.engine.rotation.SavedDay;
 import rallywright.store.ClubStore;
 import rallywright.web.page.Confirmation;
@@ -32,7 +30,7 @@ final class RotationPages {
 
   private static final int UNPROCESSABLE = 422;
 
-  private static final int COURTS_OF_THE_HINT = 3;
+  private static final int USUAL_COURTS = 3;
 
   private final ClubStore store;
   private final RotationDesk desk;
@@ -113,22 +111,19 @@ final class RotationPages {
     model.addAttribute("form", form);
     model.addAttribute("refused", refused);
     model.addAttribute("players", desk.form().players());
-    model.addAttribute("games", desk.form().games());
+    RoundTimes times = desk.roundTimes(courts(form));
+    model.addAttribute("games", times.games());
     model.addAttribute("styles", StyleChoice.all());
-    model.addAttribute("roundHint", roundHint());
+    model.addAttribute("roundHint", times.hint());
     model.addAttribute("groups", groups());
     return "rotation/new";
   }
 
-  private static String roundHint() {
-    RotationTime round = RotationTime.evenRound(RotationGame.DOUBLES, COURTS_OF_THE_HINT);
-    return ("With changing places. Doubles to %d on %d courts, until the last game is done:"
-            + " about %d; nine times in ten at most %d.")
-        .formatted(
-            round.target(),
-            COURTS_OF_THE_HINT,
-            Math.round(round.minutesMean()),
-            (int) Math.ceil(round.minutesP90()));
+  /** The courts of the form, or the usual number where no number stands there yet. */
+  private static int courts(Form form) {
+    String courts = form.value("courts");
+    boolean known = courts.matches("[1-9]|1[0-2]");
+    return known ? Integer.parseInt(courts) : USUAL_COURTS;
   }
 
   private List<Group> groups() {

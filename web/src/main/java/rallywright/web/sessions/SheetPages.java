@@ -1,9 +1,6 @@
 package rallywright.web.sessions;
 
 import java.net.URI;
-import java.time.Duration;
-import org.springframework.boot.context.event.ApplicationReadyEvent;
-import org.springframework.context.event.EventListener;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -21,14 +18,11 @@ import rallywright.web.ServerSettings;
 import rallywright.web.oncourt.CourtAccess;
 import rallywright.web.oncourt.OpenSession;
 import rallywright.web.oncourt.SessionDesk;
-import rallywright.web.page.Later;
 import rallywright.web.page.PrintedPages;
 
 /** The court sheet as PDF. */
 @Controller
 final class SheetPages {
-
-  private static final Duration FIRST_PAGES = Duration.ofSeconds(8);
 
   private final SessionDesk desk;
   private final CourtAccess access;
@@ -47,12 +41,6 @@ final class SheetPages {
     this.address = address;
     this.drills = drills;
     this.settings = settings;
-  }
-
-  /** The first sheet of a run is slow; one made in the background takes that away. */
-  @EventListener(ApplicationReadyEvent.class)
-  void warmUp() {
-    Later.run("first sheet", FIRST_PAGES, CourtSheet::warmUp);
   }
 
   @GetMapping("/sessions/{id}/sheet.pdf")

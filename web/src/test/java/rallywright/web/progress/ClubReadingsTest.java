@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import rallywright.catalogue.Catalogue;
 import rallywright.engine.club.AgeGroup;
@@ -109,5 +112,33 @@ class ClubReadingsTest {
     store.settings().put("plan.note", "two");
     readings.onlyAPlanChanged(store.revision());
     assertThat(knows(BO)).isTrue();
+  }
+
+  /** While the test holds the readings, who asks for one waits. */
+  @Test
+  void readyProgram_readsTheClubBesideTheFirstPages() throws Exception {
+    Thread ahead;
+    ClubReadings held = readings;
+    synchronized (held) {
+      context.publishEvent(
+          new ApplicationReadyEvent(
+              new SpringApplication(), new String[0], context, Duration.ZERO));
+      ahead = thread("first reading");
+      for (int look = 0; look < 2000 && ahead.getState() != Thread.State.BLOCKED; look++) {
+        Thread.sleep(5);
+      }
+      assertThat(ahead.getState()).isEqualTo(Thread.State.BLOCKED);
+      assertThat(ahead.isDaemon()).isTrue();
+    }
+    ahead.join(20_000);
+    assertThat(ahead.isAlive()).isFalse();
+    assertThat(knows(ADA)).isTrue();
+  }
+
+  private static Thread thread(String name) {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.getName().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 }
