@@ -31,6 +31,7 @@ class RotationTimePropertyTest {
 
   /** So many that a share drawn from them lies within 0.9 points of the true one. */
   private static final int EVENINGS = 20_000;
+
   private static final int DRAWS = 1000;
 
   @Property(tries = 6)
