@@ -69,6 +69,14 @@ final class Browsers implements AutoCloseable {
     running = shared ? kept : Running.start();
   }
 
+  /** Ends the browser that serves all tests; a program that is no test runner needs it to end. */
+  static void endKept() {
+    Running kept = KEPT.getAndSet(null);
+    if (kept != null) {
+      kept.playwright().close();
+    }
+  }
+
   /** A fresh profile the size of a phone, with touch. */
   BrowserContext phone() {
     return fresh(phoneOptions());

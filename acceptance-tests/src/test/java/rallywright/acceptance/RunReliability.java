@@ -33,10 +33,14 @@ public final class RunReliability {
   public static void main(String[] parts) throws Exception {
     List<String> named =
         parts.length == 0 ? List.of("load", "room", "browser", "kills", "syncs") : List.of(parts);
-    for (String each : named) {
-      String[] words = each.split("=", 2);
-      int size = words.length > 1 ? Integer.parseInt(words[1]) : 0;
-      report(words[0], part(words[0], size));
+    try {
+      for (String each : named) {
+        String[] words = each.split("=", 2);
+        int size = words.length > 1 ? Integer.parseInt(words[1]) : 0;
+        report(words[0], part(words[0], size));
+      }
+    } finally {
+      Browsers.endKept();
     }
   }
 
