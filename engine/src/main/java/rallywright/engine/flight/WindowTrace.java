@@ -16,6 +16,8 @@ import rallywright.engine.flight.LaunchWindow.Edge;
  */
 final class WindowTrace {
 
+  private static final double ROOM = 3;
+
   private final DoubleBinaryOperator margin;
   private final LaunchBox box;
   private final int cells;
@@ -106,10 +108,12 @@ final class WindowTrace {
     return new LaunchBox(slowest, fastest, lowest, highest);
   }
 
-  /** A box around the region with a cell of air on all sides, within what was looked through. */
+  /**
+   * A box around the region with some cells of air on all sides, within what was looked through.
+   */
   LaunchBox around() {
-    double speed = (box.fastest() - box.slowest()) / cells;
-    double up = (box.highest() - box.lowest()) / cells;
+    double speed = ROOM * (box.fastest() - box.slowest()) / cells;
+    double up = ROOM * (box.highest() - box.lowest()) / cells;
     return new LaunchBox(
         Math.max(box.slowest(), slowest - speed),
         Math.min(box.fastest(), fastest + speed),

@@ -51,8 +51,7 @@ class LaunchWindowTest {
             Requirement.NotAttackable.AT_THE_LINE);
     LaunchBox box = new LaunchBox(7, 17, Math.toRadians(5), Math.toRadians(60));
     double flown = LaunchWindow.flown(shot, 0, box, 10).area();
-    assertThat(LaunchWindow.of(shot, 0, box).area())
-        .isCloseTo(flown, within(0.01 * flown));
+    assertThat(LaunchWindow.of(shot, 0, box).area()).isCloseTo(flown, within(0.01 * flown));
   }
 
   /** From the baseline at 0.7 m without spin, with the C_D 0.30 and density 1.29 of Steyn et al. */
