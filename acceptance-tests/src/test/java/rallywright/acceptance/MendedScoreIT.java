@@ -21,7 +21,7 @@ class MendedScoreIT {
         phone.tap("undo", "");
         assertThat(phone.score()).isEqualTo(score);
       }
-      assertThat(phone.text("[data-act=undo]")).contains("start of Kitchen only");
+      assertThat(phone.text("[data-act=undo]")).contains("start of this block");
       phone.waitUntilHome();
       assertThat(court.stored("b2-t1-l1").status()).isEqualTo(GameProgress.Status.NOT_BEGUN);
       assertThat(court.events()).hasSize(11);

@@ -291,7 +291,7 @@ function inWords(scene, event) {
     case 'yardstick':
       return `last count of ${scene.playerName(event.player)}`;
     case 'block-started':
-      return `start of ${scene.blockTitle(event.block)}`;
+      return 'start of this block';
     case 'effort':
       return `effort of ${scene.playerName(event.player)}`;
     case 'session-ended':
