@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rallywright.engine.aim.ShotAnswer.BestShot;
 import rallywright.engine.aim.ShotAnswer.NetBand;
@@ -27,7 +27,6 @@ import rallywright.engine.flight.Ranged;
 import rallywright.engine.flight.Requirement;
 import rallywright.engine.flight.Shot;
 import rallywright.engine.flight.ShotLine;
-import rallywright.engine.quantity.Length;
 
 /**
  * Works out what a shot allows.
@@ -42,6 +41,7 @@ public final class ShotStudy {
 
   private static final int PATH_POINTS = 28;
   private static final int EDGES_LOOKED_AT = 200;
+  private static final double ROUGHLY_M = 1e-6;
 
   private final ShotSetting setting;
   private final Shot shot;
@@ -67,14 +67,14 @@ public final class ShotStudy {
   }
 
   /**
-   * An answer while a picture is dragged: the window on a coarser grid and about the best aim.
+   * An answer while a picture is dragged: the window and about the best aim.
    *
    * @param setting the shot
    * @return the answer without what only a full answer has
    */
   public static ShotAnswer live(ShotSetting setting) {
     ShotStudy study = new ShotStudy(setting);
-    LaunchWindow window = LaunchWindow.preview(study.shot, setting.bearing(), LaunchBox.EVERY_SHOT);
+    LaunchWindow window = LaunchWindow.of(study.shot, setting.bearing(), LaunchBox.EVERY_SHOT);
     return study.answer(window, study.search.glance(window), Optional.empty());
   }
 
@@ -90,7 +90,7 @@ public final class ShotStudy {
         best,
         path(best.aim(), flight),
         LandingSpread.of(setting, best.aim(), setting.scatter()),
-        Net.heightAt(Length.metres(across)).metres());
+        Net.heightM(across));
   }
 
   private Flight fly(LaunchAim aim, double reachX) {
@@ -122,12 +122,15 @@ public final class ShotStudy {
   /** The least and the most air over the net along the window's edge: inside it lies between. */
   private Optional<NetBand> band(LaunchWindow window) {
     List<LaunchWindow.Edge> edges = window.edges();
+    FlightSolver solver = FlightSolver.of(shot.conditions()).withTolerance(ROUGHLY_M);
+    double spin = setting.hitter().spin().radiansPerSecond();
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < edges.size(); i += Math.max(1, edges.size() / EDGES_LOOKED_AT)) {
+    int step = 1 + edges.size() / EDGES_LOOKED_AT;
+    for (int i = 0; i < edges.size(); i += step) {
       LaunchWindow.Corner corner = edges.get(i).from();
       LaunchAim aim = new LaunchAim(corner.speed(), corner.elevation(), window.bearing());
-      @Nullable Passage net = fly(aim, Double.NaN).net();
+      @Nullable Passage net = solver.fly(Launch.of(shot.contact(), aim, spin)).net();
       if (net != null) {
         double air = air(net);
         low = Math.min(low, air);
@@ -140,18 +143,22 @@ public final class ShotStudy {
   private double air(Passage net) {
     return net.ball().position().z()
         - shot.conditions().ball().radiusM()
-        - Net.heightAt(Length.metres(net.ball().position().y())).metres();
+        - Net.heightM(net.ball().position().y());
   }
 
   private Closer closer(ShotLine line, BestAim best) {
     Map<Ball.Aero, BestAim> aims = new HashMap<>();
     aims.put(shot.conditions().ball().aero(), best);
+    Function<Conditions, BestAim> aimOf =
+        conditions ->
+            aims.computeIfAbsent(
+                conditions.ball().aero(), aero -> withBall(conditions, best, line.window()));
     double spin = setting.hitter().spin().radiansPerSecond();
     double reach = Math.max(0.1, setting.opponent().along() - Requirement.NotAttackable.ARM_M);
     return new Closer(
-        ranged(aims, best, BestAim::chance),
-        ranged(aims, best, BestAim::clearance),
-        ranged(aims, best, each -> each.aim().speed()),
+        Ranged.over(shot.conditions(), each -> aimOf.apply(each).chance()),
+        Ranged.over(shot.conditions(), each -> aimOf.apply(each).clearance()),
+        Ranged.over(shot.conditions(), each -> aimOf.apply(each).aim().speed()),
         search.steadier(best.aim(), Closer.A_QUARTER_LESS),
         line.perSpeed(),
         line.perElevation(),
@@ -159,17 +166,8 @@ public final class ShotStudy {
             Launch.of(shot.contact(), best.aim(), spin), shot.conditions(), reach));
   }
 
-  private Ranged ranged(
-      Map<Ball.Aero, BestAim> aims, BestAim best, ToDoubleFunction<BestAim> number) {
-    return Ranged.over(
-        shot.conditions(),
-        conditions ->
-            number.applyAsDouble(
-                aims.computeIfAbsent(
-                    conditions.ball().aero(), aero -> withBall(conditions, best))));
-  }
-
-  private BestAim withBall(Conditions conditions, BestAim best) {
-    return AimSearch.of(setting.asShot(conditions, setting.target()), setting.scatter()).like(best);
+  private BestAim withBall(Conditions conditions, BestAim best, LaunchWindow window) {
+    return AimSearch.of(setting.asShot(conditions, setting.target()), setting.scatter())
+        .like(best, window);
   }
 }

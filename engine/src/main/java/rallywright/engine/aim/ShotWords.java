@@ -217,16 +217,26 @@ public final class ShotWords {
   private static String measured(MeasuredScatter measured) {
     return String.format(
         Locale.ROOT,
-        "From %d landings: two balls in three leave the paddle within %.1f in 100 of the pace and"
+        "From %d landings%s: two balls in three leave the paddle within %.1f in 100 of the pace and"
             + " %.1f° of the angles meant. That many balls tell it roughly: eight times in ten the"
-            + " true scatter is %.1f to %.1f times that. Balls in the net leave no landing; with"
-            + " them it is larger still. How much is pace and how much height is assumed: landings"
-            + " cannot tell.",
+            + " true scatter is %.1f to %.1f times that in pace and height, %.1f to %.1f times in"
+            + " direction. How much is pace and how much height is assumed: landings cannot tell.",
         measured.balls(),
+        net(measured.inTheNet()),
         100 * measured.scatter().speed(),
         Math.toDegrees(Math.max(measured.scatter().elevation(), measured.scatter().bearing())),
         measured.least(),
-        measured.most());
+        measured.most(),
+        measured.leastAside(),
+        measured.mostAside());
+  }
+
+  private static String net(int balls) {
+    return switch (balls) {
+      case 0 -> ", none in the net";
+      case 1 -> " and a ball in the net";
+      default -> " and %d balls in the net".formatted(balls);
+    };
   }
 
   private String assumed() {

@@ -12,6 +12,10 @@ import rallywright.engine.quantity.Length;
  */
 public final class Net {
 
+  private static final double CENTRE_M = Court.NET_AT_CENTRE.metres();
+  private static final double RISE_M = Court.NET_AT_SIDELINE.metres() - CENTRE_M;
+  private static final double HALF_M = Court.HALF_WIDTH.metres();
+
   private Net() {}
 
   /**
@@ -21,7 +25,16 @@ public final class Net {
    * @return 34 to 36 in
    */
   public static Length heightAt(Length across) {
-    double share = Math.min(1, Math.abs(across.metres()) / Court.HALF_WIDTH.metres());
-    return Court.NET_AT_CENTRE.plus(Court.NET_AT_SIDELINE.minus(Court.NET_AT_CENTRE).times(share));
+    return Length.metres(heightM(across.metres()));
+  }
+
+  /**
+   * The same for numerical loops.
+   *
+   * @param acrossM metres from the middle of the court, to either side
+   * @return metres
+   */
+  public static double heightM(double acrossM) {
+    return CENTRE_M + RISE_M * Math.min(1, Math.abs(acrossM) / HALF_M);
   }
 }

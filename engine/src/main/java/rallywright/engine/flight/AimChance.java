@@ -20,13 +20,16 @@ final class AimChance {
   /** How far the scatter is followed: beyond lie 7 launches in a million a side. */
   private static final double SPREADS = 4.35;
 
-  private static final int HALVINGS = 7;
+  private static final int EDGE_STEPS = 3;
 
   private final LaunchGrid grid;
   private final Scatter scatter;
   private final Fineness fineness;
+  private final int speeds;
 
-  AimChance(LaunchGrid grid, Scatter scatter, Fineness fineness) {
+  /** An integration that looks so many times finer along the speed than its fineness says. */
+  AimChance(LaunchGrid grid, Scatter scatter, Fineness fineness, int finer) {
+    speeds = (fineness.speeds - 1) * finer;
     this.grid = grid;
     this.scatter = scatter;
     this.fineness = fineness;
@@ -35,20 +38,24 @@ final class AimChance {
   /** How finely to integrate. */
   enum Fineness {
     /** To see roughly where the best aims are. */
-    ROUGH(9, 5, 17),
+    ROUGH(7, 7, 11, 3.4),
     /** To climb to the best aim. */
-    SEARCH(13, 8, 19),
+    SEARCH(12, 12, 17, 3.9),
     /** To say its chance. */
-    FINE(49, 25, 49);
+    FINE(33, 25, 33, SPREADS);
 
     private final int elevations;
     private final int bearings;
     private final int speeds;
 
-    Fineness(int elevations, int bearings, int speeds) {
+    /** How far the scatter is followed. */
+    private final double spreads;
+
+    Fineness(int elevations, int bearings, int speeds, double spreads) {
       this.elevations = elevations;
       this.bearings = bearings;
       this.speeds = speeds;
+      this.spreads = spreads;
     }
   }
 
@@ -68,11 +75,11 @@ final class AimChance {
   }
 
   double of(LaunchAim aim) {
-    double step = 2 * SPREADS / fineness.elevations;
+    double step = 2 * fineness.spreads / fineness.elevations;
     double sum = 0;
     double weights = 0;
     for (int j = 0; j < fineness.elevations; j++) {
-      double z = -SPREADS + (j + 0.5) * step;
+      double z = -fineness.spreads + (j + 0.5) * step;
       double weight = Math.exp(-z * z / 2);
       weights += weight;
       grid.elevation(aim.elevation() + scatter.elevation() * z);
@@ -82,11 +89,11 @@ final class AimChance {
   }
 
   private double overBearings(LaunchAim aim) {
-    double step = 2 * SPREADS / fineness.bearings;
+    double step = 2 * fineness.spreads / fineness.bearings;
     double sum = 0;
     double weights = 0;
     for (int k = 0; k < fineness.bearings; k++) {
-      double z = -SPREADS + (k + 0.5) * step;
+      double z = -fineness.spreads + (k + 0.5) * step;
       double weight = Math.exp(-z * z / 2);
       weights += weight;
       grid.bearing(aim.bearing() + scatter.bearing() * z);
@@ -96,26 +103,26 @@ final class AimChance {
   }
 
   private double overSpeeds(double speed) {
-    double step = 2 * SPREADS / (fineness.speeds - 1);
+    double step = 2 * fineness.spreads / speeds;
     double sum = 0;
-    double lastZ = -SPREADS;
+    double lastZ = -fineness.spreads;
     double last = margin(speed, lastZ);
-    for (int i = 1; i < fineness.speeds; i++) {
-      double z = -SPREADS + i * step;
+    for (int i = 1; i <= speeds; i++) {
+      double z = -fineness.spreads + i * step;
       double next = margin(speed, z);
       if (last > 0 != next > 0) {
-        double edge = edge(speed, lastZ, z, last);
+        double edge = edge(speed, lastZ, last, step, next);
         sum += (last > 0 ? 1 : -1) * StandardNormal.below(edge);
       }
       last = next;
       lastZ = z;
     }
-    return sum + (last > 0 ? StandardNormal.below(SPREADS) : 0) - startsIn(speed);
+    return sum + (last > 0 ? StandardNormal.below(fineness.spreads) : 0) - startsIn(speed);
   }
 
   /** What lies below the lowest speed, where that succeeds already. */
   private double startsIn(double speed) {
-    return margin(speed, -SPREADS) > 0 ? StandardNormal.below(-SPREADS) : 0;
+    return margin(speed, -fineness.spreads) > 0 ? StandardNormal.below(-fineness.spreads) : 0;
   }
 
   private double margin(double speed, double z) {
@@ -123,19 +130,27 @@ final class AimChance {
   }
 
   /**
-   * Where success begins or ends between two speeds, in spreads: margins have kinks, so halving.
+   * Where success begins or ends between two speeds, in spreads: false position, where an end that
+   * stays counts half the next time (the Illinois method), for margins have kinks.
    */
-  private double edge(double speed, double from, double to, double last) {
+  private double edge(double speed, double from, double first, double step, double second) {
     double low = from;
-    double high = to;
-    for (int halving = 0; halving < HALVINGS; halving++) {
-      double middle = (low + high) / 2;
-      if (margin(speed, middle) > 0 == last > 0) {
-        low = middle;
+    double high = from + step;
+    double below = first;
+    double above = second;
+    for (int i = 0; i < EDGE_STEPS; i++) {
+      double at = low + (high - low) * below / (below - above);
+      double found = margin(speed, at);
+      if (found > 0 == below > 0) {
+        low = at;
+        below = found;
+        above /= 2;
       } else {
-        high = middle;
+        high = at;
+        above = found;
+        below /= 2;
       }
     }
-    return (low + high) / 2;
+    return low + (high - low) * below / (below - above);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rallywright.engine.court.Net;
-import rallywright.engine.quantity.Length;
 
 /**
  * Finds the best aim of a shot for a player who scatters.
@@ -26,7 +25,13 @@ public final class AimSearch {
   private static final double NEAR = 1.2;
   private static final double APART = 1;
   private static final double ROUGHLY_DONE = 1e-3;
-  private static final double DONE = 3e-5;
+  private static final double DONE = 1e-4;
+  private static final int ROUNDS_TO_LIKE = 2;
+
+  /** Windows as wide as this many spreads of speed need no finer look. */
+  private static final double WIDE_SPREADS = 1.5;
+
+  private static final int FINEST = 4;
   private static final double GAIN = 3e-4;
   private static final int HALVINGS = 30;
   private static final double STEEPEST = Math.toRadians(75);
@@ -37,7 +42,7 @@ public final class AimSearch {
 
   /** How closely all that a shot allows is looked through before the climb. */
   private enum Care {
-    GLANCE(8, 2),
+    GLANCE(6, 2),
     SEARCH(12, 6);
 
     private final int looks;
@@ -91,8 +96,9 @@ public final class AimSearch {
     if (window.isEmpty()) {
       return Optional.empty();
     }
+    int finer = finer(window);
     return starts(window, Care.SEARCH, climbs).stream()
-        .map(this::climb)
+        .map(start -> climb(start.aim(), new Climb(ROUNDS, DONE, finer)))
         .max(Comparator.comparingDouble(Climbed::chance))
         .map(top -> answer(top.aim(), chanceOf(top.aim())));
   }
@@ -107,8 +113,9 @@ public final class AimSearch {
   public Optional<BestAim> glance(LaunchWindow window) {
     return window.isEmpty()
         ? Optional.empty()
-        : Optional.of(starts(window, Care.GLANCE, 1).get(0))
-            .map(aim -> answer(aim, chanceOf(aim, AimChance.Fineness.SEARCH)));
+        : starts(window, Care.GLANCE, 1).stream()
+            .findFirst()
+            .map(top -> answer(top.aim(), top.chance()));
   }
 
   /**
@@ -116,9 +123,10 @@ public final class AimSearch {
    * differently, climbed to from the same elevation and bearing, with the speed that lands there.
    *
    * @param other the best aim of the ball that the player is used to
+   * @param window that ball's
    * @return the aim and its chance with this ball
    */
-  public BestAim like(BestAim other) {
+  public BestAim like(BestAim other, LaunchWindow window) {
     double slow = other.aim().speed() / 2;
     double fast = other.aim().speed() * 2;
     ShotTrial trial = shot.trial();
@@ -132,7 +140,8 @@ public final class AimSearch {
       }
     }
     LaunchAim same = new LaunchAim(slow, other.aim().elevation(), other.aim().bearing());
-    LaunchAim top = climb(same).aim();
+    Climb again = new Climb(ROUNDS_TO_LIKE, ROUGHLY_DONE, finer(window));
+    LaunchAim top = climb(same, again).aim();
     return answer(top, chanceOf(top));
   }
 
@@ -140,7 +149,7 @@ public final class AimSearch {
   private record Climbed(LaunchAim aim, double chance) {}
 
   /** The tops that rough climbs come to from the best of a rough look, not too near together. */
-  private List<LaunchAim> starts(LaunchWindow window, Care care, int most) {
+  private List<Climbed> starts(LaunchWindow window, Care care, int most) {
     LaunchBox bounds = window.bounds();
     double bearing = window.bearing();
     double steep = Math.min(STEEPEST, bounds.highest());
@@ -153,7 +162,9 @@ public final class AimSearch {
     double side = ROUND_WIDTH * scatter.bearing();
     LaunchGrid.Span span = AimChance.span(aims, bearing - side, bearing + side, scatter);
     LaunchGrid grid = new LaunchGrid(shot, span, LaunchGrid.Points.OVER_EVERYTHING);
-    AimChance rough = new AimChance(grid, scatter, AimChance.Fineness.ROUGH);
+    int finer = finer(window);
+    AimChance rough = new AimChance(grid, scatter, AimChance.Fineness.ROUGH, finer);
+    AimChance better = new AimChance(grid, scatter, AimChance.Fineness.SEARCH, finer);
     List<Climbed> tops = new ArrayList<>();
     for (Climbed foot : apart(looks(rough, aims, window, care), care.climbs, NEAR)) {
       SimplexClimb.Corner top =
@@ -161,9 +172,10 @@ public final class AimSearch {
                   at -> Math.abs(at.z()) > ROUND_WIDTH ? -1 : rough.of(moved(foot.aim(), at)),
                   ROUGHLY_DONE)
               .from(Vector.ZERO, FIRST_STEP);
-      tops.add(new Climbed(moved(foot.aim(), top.at()), top.height()));
+      LaunchAim aim = moved(foot.aim(), top.at());
+      tops.add(new Climbed(aim, better.of(aim)));
     }
-    return apart(tops, most, APART).stream().map(Climbed::aim).toList();
+    return apart(tops, most, APART);
   }
 
   /** A rough look at aims that succeed as aimed. */
@@ -210,19 +222,28 @@ public final class AimSearch {
         (a.elevation() - b.elevation()) / scatter.elevation());
   }
 
+  /** How long to climb, when to stop, and how many times finer to look along the speed. */
+  private record Climb(int rounds, double done, int finer) {}
+
+  /** Speeds must stand so near that a few fall into a narrow window. */
+  private int finer(LaunchWindow window) {
+    double spreads = 2 * Forgiven.by(window).perSpeed() / scatter.speed();
+    return (int) Math.max(1, Math.min(FINEST, Math.ceil(WIDE_SPREADS / spreads)));
+  }
+
   /** Climbs round after round, until a round gains next to nothing. */
-  private Climbed climb(LaunchAim start) {
+  private Climbed climb(LaunchAim start, Climb how) {
     LaunchAim centre = start;
     double chance = 0;
-    for (int round = 0; round < ROUNDS; round++) {
+    for (int round = 0; round < how.rounds(); round++) {
       LaunchAim from = centre;
       double side = ROUND_WIDTH * scatter.bearing();
       LaunchGrid.Span span =
           AimChance.span(around(from), from.bearing() - side, from.bearing() + side, scatter);
       LaunchGrid grid = new LaunchGrid(shot, span, LaunchGrid.Points.OVER_A_CLIMB);
-      AimChance search = new AimChance(grid, scatter, AimChance.Fineness.SEARCH);
+      AimChance search = new AimChance(grid, scatter, AimChance.Fineness.SEARCH, how.finer());
       SimplexClimb.Corner top =
-          new SimplexClimb(at -> outside(at) ? -1 : search.of(moved(from, at)), DONE)
+          new SimplexClimb(at -> outside(at) ? -1 : search.of(moved(from, at)), how.done())
               .from(Vector.ZERO, FIRST_STEP);
       boolean there = round > 0 && top.height() < chance + GAIN;
       centre = moved(from, top.at());
@@ -272,10 +293,6 @@ public final class AimSearch {
    * @return from 0 to 1
    */
   public double chanceOf(LaunchAim aim) {
-    return chanceOf(aim, AimChance.Fineness.FINE);
-  }
-
-  private double chanceOf(LaunchAim aim, AimChance.Fineness fineness) {
     LaunchBox only =
         new LaunchBox(
             aim.speed() * 0.999,
@@ -284,7 +301,7 @@ public final class AimSearch {
             aim.elevation() + 1e-3);
     LaunchGrid.Span span = AimChance.span(only, aim.bearing(), aim.bearing(), scatter);
     LaunchGrid grid = new LaunchGrid(shot, span, LaunchGrid.Points.AROUND_AN_AIM);
-    return new AimChance(grid, scatter, fineness).of(aim);
+    return new AimChance(grid, scatter, AimChance.Fineness.FINE, 1).of(aim);
   }
 
   /**
@@ -322,7 +339,7 @@ public final class AimSearch {
   private double clearance(LaunchAim aim) {
     ShotTrial trial = shot.trial();
     trial.margin(aim);
-    double top = Net.heightAt(Length.metres(trial.netY())).metres();
+    double top = Net.heightM(trial.netY());
     return trial.netZ() - trial.radius() - top;
   }
 

@@ -6,11 +6,12 @@ import java.util.List;
  * Where the balls of a yardstick landed, and what they say about a player's scatter.
  *
  * <p><b>Card.</b> In: landing points of balls hit from one place at one elevation. Out: the scatter
- * that makes them most likely. Method: seen from the hitter the bearings are normal, and so, to
- * first order, are the distances; their most likely SDs are the square roots of the mean squares.
- * Distance alone cannot tell speed from elevation: their proportion is kept as in {@link
- * Scatter#ofLevel} (assumption of this project). Limits: balls in the net are not seen, which makes
- * the scatter look smaller; a side wind is taken as part of the bearing.
+ * that makes them most likely. Method: seen from the hitter the bearings are normal; their most
+ * likely SD is the root of the mean square. Speed and elevation: {@link LandingLikelihood}, where
+ * balls in the net count as such. Distance alone cannot tell speed from elevation: their proportion
+ * is kept as in {@link Scatter#ofLevel} (assumption of this project). Limits: the elevation is
+ * taken as known; a side wind is taken as part of the bearing, and bearings as if the net were
+ * level.
  *
  * @param points two or more places on the floor
  */
@@ -34,15 +35,25 @@ public record Landings(List<BestAim.Landing> points) {
   }
 
   /**
+   * The most likely scatter, and how sure its size is.
+   *
+   * @param scatter the most likely one
+   * @param least times its speed and elevation: the truth is smaller once in ten
+   * @param most times its speed and elevation: the truth is larger once in ten
+   */
+  public record Likely(Scatter scatter, double least, double most) {}
+
+  /**
    * The most likely scatter.
    *
    * @param shot where the balls were hit, their spin and conditions; its target is not looked at
    * @param elevation of the launches in radians: flat, or lofted
+   * @param inTheNet how many more balls of the same shot did not clear the net
    * @return the scatter
    * @throws IllegalArgumentException if no speed at that elevation goes as far, or the landings lie
    *     too far apart
    */
-  public Scatter scatter(Shot shot, double elevation) {
+  public Likely likely(Shot shot, double elevation, int inTheNet) {
     Vector from = shot.contact();
     double[] distances = new double[points.size()];
     double[] bearings = new double[points.size()];
@@ -63,13 +74,30 @@ public record Landings(List<BestAim.Landing> points) {
                 - range(shot, speed, elevation - SMALL, bearing))
             / (2 * SMALL);
     double usual = Math.hypot(perSpeed * unit.speed(), perRadian * unit.elevation());
-    double share = Math.max(SMALLEST_SHARE, sd(distances) / usual);
     double side = Math.max(SMALLEST_SHARE, sd(bearings));
+    double first = Math.max(SMALLEST_SHARE, sd(distances) / usual);
+    check(first, unit, side);
+    LandingLikelihood.Likely likely =
+        new LandingLikelihood(
+                shot,
+                new LandingLikelihood.Start(
+                    new LaunchAim(speed, elevation, bearing), unit, first, usual / perSpeed),
+                distances,
+                inTheNet)
+            .likely();
+    double share = likely.share();
+    check(share, unit, side);
+    return new Likely(
+        new Scatter(share * unit.speed(), share * unit.elevation(), side),
+        likely.least() / share,
+        likely.most() / share);
+  }
+
+  private static void check(double share, Scatter unit, double side) {
     if (!(share * unit.speed() < MOST && share * unit.elevation() < MOST && side < MOST)) {
       throw new IllegalArgumentException(
           "The landings lie too far apart for one shot. Maybe leave out the balls of another one.");
     }
-    return new Scatter(share * unit.speed(), share * unit.elevation(), side);
   }
 
   private static double speedFor(Shot shot, double elevation, double bearing, double distance) {

@@ -10,22 +10,22 @@ package rallywright.engine.flight;
  */
 final class LaunchGrid {
 
-  /** Points along each axis. */
-  enum Points {
+  /**
+   * Points along each axis.
+   *
+   * @param launches along speed and along elevation
+   * @param bearings along bearing
+   */
+  record Points(int launches, int bearings) {
+
     /** Around one aim. */
-    AROUND_AN_AIM(14, 5),
+    static final Points AROUND_AN_AIM = new Points(14, 5);
+
     /** Over the aims of one round of a climb. */
-    OVER_A_CLIMB(17, 6),
+    static final Points OVER_A_CLIMB = new Points(12, 5);
+
     /** Over all that a shot allows, to see where to look closer. */
-    OVER_EVERYTHING(24, 7);
-
-    private final int launches;
-    private final int bearings;
-
-    Points(int launches, int bearings) {
-      this.launches = launches;
-      this.bearings = bearings;
-    }
+    static final Points OVER_EVERYTHING = new Points(16, 5);
 
     /** How many flights a grid takes. */
     int flights() {

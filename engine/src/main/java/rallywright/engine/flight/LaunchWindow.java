@@ -1,34 +1,26 @@
 package rallywright.engine.flight;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
  * The launches with which a shot does all that is asked: a region of speed and elevation at one
  * bearing. Its area is what the shot forgives.
  *
- * <p>For the maintainer: the region is found by halving cells where its edge may run, from a grid
- * of 64 by 64 to one of 256 by 256; in the finest cells the edge is a straight line between the
- * zeros of the margin on the cell's sides. Each corner is flown once.
+ * <p>For the maintainer: where the window lies is seen on a small table of flights with cubics
+ * between them ({@link LaunchTable}); its edge is then traced around it by flights ({@link
+ * WindowTrace}), so that a small one is as exact as a large one. Cubics alone were off by 3 in 100
+ * against a strong headwind, which all but stops high balls.
  */
 public final class LaunchWindow {
 
-  private static final int COARSE = 6;
-  private static final int FINE = 8;
+  /** Flights along each axis of the table. */
+  private static final int POINTS = 24;
 
-  private final ShotTrial trial;
+  private static final WindowTrace.Depth WIDE = new WindowTrace.Depth(6, 8);
+  private static final WindowTrace.Depth CLOSE = new WindowTrace.Depth(5, 7);
+
   private final double bearing;
-  private final LaunchBox box;
-  private final int cells;
-  private final double[] margins;
-  private final List<Edge> edges = new ArrayList<>();
-  private double area;
-  private double slowest = Double.POSITIVE_INFINITY;
-  private double fastest = Double.NEGATIVE_INFINITY;
-  private double lowest = Double.POSITIVE_INFINITY;
-  private double highest = Double.NEGATIVE_INFINITY;
-  private int flights;
+  private final WindowTrace trace;
 
   /**
    * A piece of the region's edge; the region lies to its left where speed goes right and elevation
@@ -47,19 +39,9 @@ public final class LaunchWindow {
    */
   public record Corner(double speed, double elevation) {}
 
-  private LaunchWindow(Shot shot, double bearing, LaunchBox box, int depth) {
-    trial = shot.trial();
+  private LaunchWindow(double bearing, WindowTrace trace) {
     this.bearing = bearing;
-    this.box = box;
-    cells = 1 << depth;
-    margins = new double[(cells + 1) * (cells + 1)];
-    Arrays.fill(margins, Double.NaN);
-    int size = cells >> COARSE;
-    for (int i = 0; i < cells; i += size) {
-      for (int j = 0; j < cells; j += size) {
-        split(i, j, size, Double.POSITIVE_INFINITY);
-      }
-    }
+    this.trace = trace;
   }
 
   /**
@@ -71,62 +53,25 @@ public final class LaunchWindow {
    * @return the window, which may be empty
    */
   public static LaunchWindow of(Shot shot, double bearing, LaunchBox box) {
-    return new LaunchWindow(shot, bearing, box, FINE);
-  }
-
-  /**
-   * The same on a grid half as fine, for a picture that is dragged: its area is right to some in a
-   * hundred.
-   *
-   * @param shot from where, with which spin, to what end, in which conditions
-   * @param bearing radians to the hitter's left of straight
-   * @param box the launches that are looked through
-   * @return the window, which may be empty
-   */
-  public static LaunchWindow preview(Shot shot, double bearing, LaunchBox box) {
-    return new LaunchWindow(shot, bearing, box, FINE - 1);
-  }
-
-  /** The same on a grid of 2^depth by 2^depth, to see how close the usual grid comes. */
-  static LaunchWindow of(Shot shot, double bearing, LaunchBox box, int depth) {
-    return new LaunchWindow(shot, bearing, box, depth);
-  }
-
-  private void split(int i, int j, int size, double parentSpan) {
-    double a = margin(i, j);
-    double b = margin(i + size, j);
-    double c = margin(i + size, j + size);
-    double d = margin(i, j + size);
-    double low = Math.min(Math.min(a, b), Math.min(c, d));
-    double high = Math.max(Math.max(a, b), Math.max(c, d));
-    double span = high - low;
-    double near = low > 0 ? low : high < 0 ? -high : 0;
-    if (size > 1 && near <= Math.min(parentSpan, 2 * span)) {
-      int half = size / 2;
-      split(i, j, half, span);
-      split(i + half, j, half, span);
-      split(i + half, j + half, half, span);
-      split(i, j + half, half, span);
-    } else if (high > 0) {
-      new Marching(i, j, size).add(new double[] {a, b, c, d});
+    WindowTrace wide =
+        new WindowTrace(new LaunchTable(shot, bearing, box, POINTS)::margin, box, WIDE);
+    if (!(wide.area() > 0)) {
+      return new LaunchWindow(bearing, wide);
     }
+    return flown(shot, bearing, wide.around(), CLOSE);
   }
 
-  private double margin(int i, int j) {
-    int at = i * (cells + 1) + j;
-    if (Double.isNaN(margins[at])) {
-      flights++;
-      margins[at] = trial.margin(speed(i), elevation(j), bearing);
-    }
-    return margins[at];
+  /** The same by flights alone on a grid of 2^depth by 2^depth: slow, to compare. */
+  static LaunchWindow flown(Shot shot, double bearing, LaunchBox box, int depth) {
+    return flown(shot, bearing, box, new WindowTrace.Depth(WIDE.coarse(), depth));
   }
 
-  private double speed(double i) {
-    return box.slowest() + i / cells * (box.fastest() - box.slowest());
-  }
-
-  private double elevation(double j) {
-    return box.lowest() + j / cells * (box.highest() - box.lowest());
+  private static LaunchWindow flown(
+      Shot shot, double bearing, LaunchBox box, WindowTrace.Depth depth) {
+    ShotTrial trial = shot.trial();
+    return new LaunchWindow(
+        bearing,
+        new WindowTrace((speed, elevation) -> trial.margin(speed, elevation, bearing), box, depth));
   }
 
   /**
@@ -135,7 +80,7 @@ public final class LaunchWindow {
    * @return the area in metres per second times degrees, 0 if nothing succeeds
    */
   public double area() {
-    return Math.toDegrees(area);
+    return Math.toDegrees(trace.area());
   }
 
   /**
@@ -144,7 +89,7 @@ public final class LaunchWindow {
    * @return true if the window is empty
    */
   public boolean isEmpty() {
-    return !(area > 0);
+    return !(trace.area() > 0);
   }
 
   /**
@@ -157,7 +102,7 @@ public final class LaunchWindow {
     if (isEmpty()) {
       throw new IllegalStateException("An empty window has no bounds; ask isEmpty first.");
     }
-    return new LaunchBox(slowest, fastest, lowest, highest);
+    return trace.bounds();
   }
 
   /**
@@ -175,67 +120,6 @@ public final class LaunchWindow {
    * @return pieces of edge
    */
   public List<Edge> edges() {
-    return List.copyOf(edges);
-  }
-
-  /** How many flights were flown. */
-  int flights() {
-    return flights;
-  }
-
-  /** The part of a cell in which the margin is above 0, between straight edges. */
-  private final class Marching {
-    private static final int[][] SIDES = {{0, 1}, {1, 2}, {2, 3}, {3, 0}};
-    private final double[] is;
-    private final double[] js;
-    private final List<double[]> ring = new ArrayList<>(8);
-
-    Marching(int i, int j, int size) {
-      is = new double[] {i, i + size, i + size, i};
-      js = new double[] {j, j, j + size, j + size};
-    }
-
-    /** Walks round the cell: inner corners and the zeros on the sides, in order, are the region. */
-    void add(double[] m) {
-      List<double[]> zeros = new ArrayList<>(4);
-      for (int[] side : SIDES) {
-        int p = side[0];
-        int q = side[1];
-        if (m[p] > 0) {
-          ring.add(new double[] {is[p], js[p]});
-        }
-        if (m[p] > 0 != m[q] > 0) {
-          double share = m[p] / (m[p] - m[q]);
-          double[] zero = {is[p] + share * (is[q] - is[p]), js[p] + share * (js[q] - js[p])};
-          ring.add(zero);
-          zeros.add(zero);
-        }
-      }
-      addRing();
-      for (int k = 0; k + 1 < zeros.size(); k += 2) {
-        edges.add(new Edge(corner(zeros.get(k)), corner(zeros.get(k + 1))));
-      }
-    }
-
-    private void addRing() {
-      double twice = 0;
-      for (int k = 0; k < ring.size(); k++) {
-        double[] p = ring.get(k);
-        double[] q = ring.get((k + 1) % ring.size());
-        twice += p[0] * q[1] - q[0] * p[1];
-        Corner corner = corner(p);
-        slowest = Math.min(slowest, corner.speed());
-        fastest = Math.max(fastest, corner.speed());
-        lowest = Math.min(lowest, corner.elevation());
-        highest = Math.max(highest, corner.elevation());
-      }
-      double cell =
-          (box.fastest() - box.slowest()) * (box.highest() - box.lowest()) / cells / cells;
-      area += twice / 2 * cell;
-    }
-
-    private Corner corner(double[] at) {
-      return new Corner(speed(at[0]), elevation(at[1]));
-    }
+    return trace.edges();
   }
 }

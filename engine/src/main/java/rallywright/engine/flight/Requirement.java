@@ -2,7 +2,6 @@ package rallywright.engine.flight;
 
 import rallywright.engine.court.Court;
 import rallywright.engine.court.Net;
-import rallywright.engine.quantity.Length;
 
 /**
  * One thing that a shot must do. Requirements are small values that a {@link Target} puts together.
@@ -235,6 +234,6 @@ public sealed interface Requirement {
   double NOWHERE_NEAR = -15;
 
   private static double netTop(double y) {
-    return Net.heightAt(Length.metres(y)).metres();
+    return Net.heightM(y);
   }
 }

@@ -2,7 +2,6 @@ package rallywright.engine.flight;
 
 import rallywright.engine.court.Court;
 import rallywright.engine.court.Net;
-import rallywright.engine.quantity.Length;
 
 /**
  * The line of a shot from a place to a place on the floor, and what it offers: straight lines are
@@ -44,7 +43,7 @@ public record ShotLine(
     Forgiven forgiven = Forgiven.by(window);
     return new ShotLine(
         Math.hypot(along, across),
-        Net.heightAt(Length.metres(atNet)).metres(),
+        Net.heightM(atNet),
         behind(atNet, across / along),
         window,
         forgiven.perSpeed(),

@@ -1,6 +1,5 @@
 package rallywright.web.shots;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -18,7 +17,7 @@ import rallywright.web.page.Units;
  */
 final class OwnScatter {
 
-  /** What came out: pace in 100, height and direction in degrees, balls. */
+  /** What came out: pace in 100, height and direction in degrees, balls, in the net, range. */
   static final String FIELD = "own";
 
   /** The landings as typed. */
@@ -27,7 +26,8 @@ final class OwnScatter {
   private static final int LONGEST = 6000;
   private static final Pattern WRITTEN =
       Pattern.compile(
-          "(\\d{1,2}\\.\\d{1,4})_(\\d{1,2}\\.\\d{1,4})_(\\d{1,2}\\.\\d{1,4})_(\\d{1,3})");
+          "(\\d{1,2}\\.\\d{1,4})_(\\d{1,2}\\.\\d{1,4})_(\\d{1,2}\\.\\d{1,4})_(\\d{1,3})"
+              + "_(\\d{1,3})_(\\d{1,2}\\.\\d{1,4})_(\\d{1,2}\\.\\d{1,4})");
 
   private OwnScatter() {}
 
@@ -52,18 +52,24 @@ final class OwnScatter {
                         Double.parseDouble(parts.group(1)) / 100,
                         Math.toRadians(Double.parseDouble(parts.group(2))),
                         Math.toRadians(Double.parseDouble(parts.group(3)))),
-                    Integer.parseInt(parts.group(4)))));
+                    Integer.parseInt(parts.group(4)),
+                    Integer.parseInt(parts.group(5)),
+                    Double.parseDouble(parts.group(6)),
+                    Double.parseDouble(parts.group(7)))));
   }
 
   /** The scatter as its field holds it. */
   static String written(MeasuredScatter own) {
     return String.format(
         Locale.ROOT,
-        "%.4f_%.4f_%.4f_%d",
+        "%.4f_%.4f_%.4f_%d_%d_%.4f_%.4f",
         100 * own.scatter().speed(),
         Math.toDegrees(own.scatter().elevation()),
         Math.toDegrees(own.scatter().bearing()),
-        own.balls());
+        own.balls(),
+        own.inTheNet(),
+        own.least(),
+        own.most());
   }
 
   /** The setting with the scatter of the landings typed; without one where nothing is typed. */
@@ -80,10 +86,10 @@ final class OwnScatter {
             in.built(
                 field,
                 () -> {
-                  List<ShotSetting.Place> places =
+                  LandingLines hit =
                       LandingLines.read(
                           text, feet ? Units.METRES_PER_FOOT : 1, feet ? "feet" : "metres");
-                  return MeasuredScatter.of(setting, places);
+                  return MeasuredScatter.of(setting, hit);
                 }));
     return assumed.by(new ShotSetting.Player(setting.level(), own));
   }

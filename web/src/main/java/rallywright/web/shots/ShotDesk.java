@@ -1,13 +1,19 @@
 package rallywright.web.shots;
 
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import rallywright.engine.aim.LineTable;
 import rallywright.engine.aim.ShotAnswer;
 import rallywright.engine.aim.ShotSetting;
 import rallywright.engine.aim.ShotStudy;
+import rallywright.engine.aim.UsualShot;
+import rallywright.web.page.Later;
 
 /**
  * Works out answers and keeps the latest full ones: they take some tenths of a second, and the
@@ -18,8 +24,24 @@ final class ShotDesk {
 
   private static final int KEPT = 100;
 
+  /** After the first pages and the first sheet. */
+  private static final Duration FIRST_PAGES = Duration.ofSeconds(12);
+
   private final Map<ShotSetting, ShotAnswer> answers = latest();
   private final Map<Double, List<LineTable>> tables = latest();
+
+  /** What most coaches look at first is worked out beside the first pages. */
+  @EventListener(ApplicationReadyEvent.class)
+  void readAhead() {
+    ShotSetting first = UsualShot.DROP_STRAIGHT.usual();
+    Later.run(
+        "first shots",
+        FIRST_PAGES,
+        () -> {
+          full(first);
+          lines(first.level());
+        });
+  }
 
   ShotAnswer live(ShotSetting setting) {
     return ShotStudy.live(setting);
@@ -54,7 +76,7 @@ final class ShotDesk {
     };
   }
 
-  private static <K, V> @org.jspecify.annotations.Nullable V kept(Map<K, V> map, K key) {
+  private static <K, V> @Nullable V kept(Map<K, V> map, K key) {
     synchronized (map) {
       return map.get(key);
     }

@@ -1,8 +1,12 @@
 package rallywright.web.shots;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import rallywright.engine.aim.ShotStyle;
 import rallywright.engine.flight.LaunchAim;
 import rallywright.engine.flight.LaunchWindow;
@@ -22,6 +26,8 @@ public final class WindowFigure {
   private static final int ROWS = 66;
   private static final double EIGHT_IN_TEN = Math.sqrt(-2 * Math.log(0.2));
   private static final int TICKS_WANTED = 5;
+
+  private static final Deque<String> NOWHERE = new ArrayDeque<>();
 
   private static final double LOB_FEET = 19;
   private static final double FLAT_FEET = 10;
@@ -92,12 +98,45 @@ public final class WindowFigure {
     return ticks;
   }
 
+  /** The edge as few long lines: pieces that meet are drawn in one go. */
   String edge(LaunchWindow window) {
-    StringBuilder path = new StringBuilder();
+    Map<String, Deque<String>> next = new LinkedHashMap<>();
     for (LaunchWindow.Edge edge : window.edges()) {
-      path.append('M').append(point(edge.from())).append('L').append(point(edge.to()));
+      String from = point(edge.from());
+      String to = point(edge.to());
+      if (!from.equals(to)) {
+        next.computeIfAbsent(from, place -> new ArrayDeque<>()).add(to);
+        next.computeIfAbsent(to, place -> new ArrayDeque<>()).add(from);
+      }
+    }
+    StringBuilder path = new StringBuilder();
+    for (String start : next.keySet()) {
+      draw(start, next, path);
     }
     return path.toString();
+  }
+
+  private static void draw(String start, Map<String, Deque<String>> next, StringBuilder path) {
+    String here = start;
+    @Nullable String there = taken(here, next);
+    if (there != null) {
+      path.append('M').append(here);
+    }
+    while (there != null) {
+      path.append('L').append(there);
+      here = there;
+      there = taken(here, next);
+    }
+  }
+
+  /** Takes a piece of edge that begins at a place away; says where it ends, or null. */
+  private static @Nullable String taken(String here, Map<String, Deque<String>> next) {
+    Deque<String> ends = next.getOrDefault(here, NOWHERE);
+    @Nullable String there = ends.poll();
+    if (there != null) {
+      next.getOrDefault(there, NOWHERE).remove(here);
+    }
+    return there;
   }
 
   /** Level lines through the region: in at one edge, out at the next. */
@@ -149,6 +188,6 @@ public final class WindowFigure {
   }
 
   private static String number(double value) {
-    return String.format(Locale.ROOT, "%.1f", value);
+    return String.valueOf(Math.round(value * 10) / 10.0);
   }
 }
