@@ -170,8 +170,8 @@ class FlightCommandTest {
     assertThat(own.get("chance").asDouble()).isGreaterThan(assumed.get("chance").asDouble() + 0.2);
     Answer words = run("flight", "--aim", "drop-straight", "--landings", file);
     assertThat(words.out)
-        .contains("Third-shot drop, straight, own landings", "From 12 landings: two balls in three")
-        .contains("Balls in the net leave no landing")
+        .contains("Third-shot drop, straight, own landings")
+        .contains("From 12 landings, none in the net: two balls in three")
         .doesNotContain("we assume, unmeasured");
   }
 
