@@ -95,18 +95,14 @@ public record Polygon(List<CourtPoint> corners) {
   }
 
   private static boolean touches(CourtPoint a, CourtPoint b, CourtPoint point) {
-    double length =
-        Math.hypot(
-            b.across().metres() - a.across().metres(), b.along().metres() - a.along().metres());
-    double toA =
-        Math.hypot(
-            point.across().metres() - a.across().metres(),
-            point.along().metres() - a.along().metres());
-    double toB =
-        Math.hypot(
-            point.across().metres() - b.across().metres(),
-            point.along().metres() - b.along().metres());
-    return toA + toB - length < TOUCH_METRES;
+    double across = b.across().metres() - a.across().metres();
+    double along = b.along().metres() - a.along().metres();
+    double x = point.across().metres() - a.across().metres();
+    double y = point.along().metres() - a.along().metres();
+    double square = across * across + along * along;
+    double share = square == 0 ? 0 : (x * across + y * along) / square;
+    double nearest = Math.max(0, Math.min(1, share));
+    return Math.hypot(x - nearest * across, y - nearest * along) < TOUCH_METRES;
   }
 
   /** Twice the signed area of the triangle: above 0 where a, b, c turn left. */

@@ -2,6 +2,7 @@ package rallywright.engine.court;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,12 +55,28 @@ class CourtPropertyTest {
       }
     }
     path.closePath();
-    boolean nearEdge =
-        path.intersects(x - 1e-6, y - 1e-6, 2e-6, 2e-6)
-            && !path.contains(x - 1e-6, y - 1e-6, 2e-6, 2e-6);
-    if (!nearEdge) {
+    if (!nearEdge(corners, x, y)) {
       assertThat(new Polygon(corners).contains(new CourtPoint(Length.metres(x), Length.metres(y))))
           .isEqualTo(path.contains(x, y));
     }
+  }
+
+  private static boolean nearEdge(List<CourtPoint> corners, double x, double y) {
+    for (int i = 0; i < corners.size(); i++) {
+      CourtPoint a = corners.get(i);
+      CourtPoint b = corners.get((i + 1) % corners.size());
+      double away =
+          Line2D.ptSegDist(
+              a.across().metres(),
+              a.along().metres(),
+              b.across().metres(),
+              b.along().metres(),
+              x,
+              y);
+      if (away < 1e-6) {
+        return true;
+      }
+    }
+    return false;
   }
 }
