@@ -242,7 +242,7 @@ final class FullHouse {
         long tapped = System.nanoTime();
         phone.rally();
         long acknowledged = System.nanoTime();
-        boards.get(phone.session()).expect(tapped, acknowledged);
+        boards.get(phone.session()).expect(tapped, phone);
         if (measuring) {
           writes.add((acknowledged - tapped) / NANOS_A_MS);
           late.add((acknowledged - Math.min(due, tapped)) / NANOS_A_MS);

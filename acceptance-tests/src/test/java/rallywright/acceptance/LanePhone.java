@@ -96,6 +96,29 @@ final class LanePhone {
     }
   }
 
+  /** The number of its lane, from 1. */
+  int lane() {
+    return lane;
+  }
+
+  /**
+   * How far a lane is.
+   *
+   * @param turn its present game, from 1
+   * @param points points of both sides in it, one for each rally
+   */
+  record Standing(int turn, int points) {
+
+    boolean reaches(Standing other) {
+      return turn > other.turn || turn == other.turn && points >= other.points;
+    }
+  }
+
+  /** How far it is itself. */
+  Standing standing() {
+    return new Standing(turn, a + b);
+  }
+
   /** The game that it scores now. */
   String game() {
     return LaneClub.game(turn, lane);

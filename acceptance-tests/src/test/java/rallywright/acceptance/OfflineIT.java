@@ -135,6 +135,7 @@ class OfflineIT {
       assertThat(again.locator(".bar-title").textContent())
           .isEqualTo("Half-court singles by score");
       again.locator("[data-act=final][data-a='5'][data-b='2']").tap();
+      again.locator(".bar-way[data-unsent='1']").waitFor();
       again.navigate(court.address() + "/court?resume");
       again.waitForURL("**/court/" + CourtSample.SESSION.value());
       again.locator(".bar-way[data-unsent='1']").waitFor();

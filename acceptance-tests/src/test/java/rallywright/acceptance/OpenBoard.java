@@ -6,10 +6,14 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -18,18 +22,31 @@ import java.util.stream.Stream;
  */
 final class OpenBoard {
 
+  private static final Pattern LANE =
+      Pattern.compile(
+          "board-score\">(?:(\\d+)–(\\d+))?</span><span class=\"small\">Game (\\d+) of");
+  private static final int DRAWINGS_KEPT = 16;
+
   private final HttpClient http;
   private final String board;
   private final String changes;
   private final ExecutorService hands;
-  private final Deque<Written> pending = new ArrayDeque<>();
+  private final List<Written> pending = new ArrayList<>();
+  private final Deque<Drawing> latest = new ArrayDeque<>();
   private final Queue<Double> delays = new ConcurrentLinkedQueue<>();
   private boolean drawing;
   private boolean again;
   private volatile int draws;
   private volatile String last = "";
 
-  private record Written(long tapped, long acknowledged) {}
+  private record Written(long tapped, int lane, LanePhone.Standing standing) {}
+
+  private record Drawing(long drawn, List<LanePhone.Standing> lanes) {
+
+    boolean shows(Written rally) {
+      return rally.lane <= lanes.size() && lanes.get(rally.lane - 1).reaches(rally.standing);
+    }
+  }
 
   /** The board of a session; the client is signed in as the coach. */
   OpenBoard(HttpClient http, String address, String session, ExecutorService hands) {
@@ -55,9 +72,17 @@ final class OpenBoard {
         });
   }
 
-  /** A rally of this session was tapped and is on the disk. */
-  synchronized void expect(long tapped, long acknowledged) {
-    pending.add(new Written(tapped, acknowledged));
+  /** A rally of this session was tapped and is on the disk; it may have been drawn before that. */
+  synchronized void expect(long tapped, LanePhone phone) {
+    Written rally = new Written(tapped, phone.lane(), phone.standing());
+    latest.stream()
+        .filter(drawing -> drawing.drawn >= tapped && drawing.shows(rally))
+        .findFirst()
+        .ifPresentOrElse(drawing -> count(rally, drawing), () -> pending.add(rally));
+  }
+
+  private void count(Written rally, Drawing drawing) {
+    delays.add((drawing.drawn - rally.tapped) / 1e6);
   }
 
   private synchronized void draw() {
@@ -70,13 +95,12 @@ final class OpenBoard {
   }
 
   private void fetch() {
-    long started = System.nanoTime();
     try {
       HttpRequest request = HttpRequest.newBuilder(URI.create(board)).GET().build();
       HttpResponse<String> answer = http.send(request, HttpResponse.BodyHandlers.ofString());
       if (answer.statusCode() == 200 && answer.body().contains("board-state")) {
         last = answer.body();
-        shown(started, System.nanoTime());
+        shown(new Drawing(System.nanoTime(), lanes(last)));
       }
     } catch (IOException ended) {
       // The end of the run.
@@ -92,12 +116,33 @@ final class OpenBoard {
     }
   }
 
-  /** What was on the disk before the page was asked for is on it. */
-  private synchronized void shown(long asked, long drawn) {
+  /** Rallies that it shows were waited for until now. */
+  private synchronized void shown(Drawing drawing) {
     draws++;
-    while (!pending.isEmpty() && pending.peek().acknowledged() <= asked) {
-      delays.add((drawn - pending.poll().tapped()) / 1e6);
+    latest.add(drawing);
+    if (latest.size() > DRAWINGS_KEPT) {
+      latest.remove();
     }
+    for (Written rally : List.copyOf(pending)) {
+      if (drawing.shows(rally)) {
+        count(rally, drawing);
+        pending.remove(rally);
+      }
+    }
+  }
+
+  /** Which game each lane plays and how many rallies it shows of it. */
+  private static List<LanePhone.Standing> lanes(String page) {
+    List<LanePhone.Standing> lanes = new ArrayList<>();
+    Matcher lane = LANE.matcher(page);
+    while (lane.find()) {
+      int points =
+          lane.group(1) == null
+              ? 0
+              : Integer.parseInt(lane.group(1)) + Integer.parseInt(lane.group(2));
+      lanes.add(new LanePhone.Standing(Integer.parseInt(lane.group(3)), points));
+    }
+    return lanes;
   }
 
   /** The delays so far in milliseconds, from the tap to the drawn board. */
