@@ -110,7 +110,7 @@ final class LanePhone {
   record Standing(int turn, int points) {
 
     boolean reaches(Standing other) {
-      return turn > other.turn || turn == other.turn && points >= other.points;
+      return turn > other.turn || (turn == other.turn && points >= other.points);
     }
   }
 
