@@ -2,7 +2,6 @@ package rallywright.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.LoadState;
@@ -85,7 +84,7 @@ class ComeAndGoIT {
     for (ViewportSize size : List.of(new ViewportSize(390, 844), new ViewportSize(1366, 768))) {
       page.setViewportSize(size.width, size.height);
       assertNoSidewaysScroll(page);
-      assertThat(new AxeBuilder(page).setLegacyMode(true).analyze().getViolations()).isEmpty();
+      assertThat(Accessibility.faults(page)).isEmpty();
     }
     page.setViewportSize(phone.width, phone.height);
     page.unroute(search);

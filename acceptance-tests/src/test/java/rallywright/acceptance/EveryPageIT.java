@@ -2,7 +2,6 @@ package rallywright.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
@@ -172,11 +171,7 @@ class EveryPageIT {
     wrong.addAll(tooWide(SMALLEST_WIDTH));
     for (int width : WIDTHS) {
       wrong.addAll(tooWide(width));
-      new AxeBuilder(page)
-          .setLegacyMode(true)
-          .analyze()
-          .getViolations()
-          .forEach(each -> wrong.add(width + ": " + each.getId() + " " + each.getNodes()));
+      Accessibility.faults(page).forEach(each -> wrong.add(width + ": " + each));
     }
     assertThat(wrong).isEmpty();
   }

@@ -2,7 +2,6 @@ package rallywright.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -152,9 +151,7 @@ class OnCourtIT {
   }
 
   static void check(CourtPhone phone, String view) {
-    assertThat(new AxeBuilder(phone.page).setLegacyMode(true).analyze().getViolations())
-        .as(view)
-        .isEmpty();
+    assertThat(Accessibility.faults(phone.page)).as(view).isEmpty();
     Object small =
         phone.page.evaluate(
             "() => [...document.querySelectorAll('button, input, a')].map((b) => [b.textContent"
