@@ -73,6 +73,7 @@ final class StartedProgram implements AutoCloseable {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.add("-XX:TieredStopAtLevel=1");
+    line.add("-Drallywright.work-ahead=none");
     String archive = System.getProperty("program.archive", "");
     line.add(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive);
     String program = System.getProperty("program.classpath", "");

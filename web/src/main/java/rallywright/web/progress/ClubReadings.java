@@ -28,6 +28,7 @@ public final class ClubReadings {
 
   private final ClubStore store;
   private final SessionDesk desk;
+  private final Later later;
   private final Clock clock;
   private final Catalogue catalogue = Catalogue.shipped();
   private @Nullable Kept kept;
@@ -37,16 +38,17 @@ public final class ClubReadings {
   private record Kept(long revision, LocalDate day, ClubHistory history, ClubReading reading) {}
 
   @Autowired
-  ClubReadings(ClubStore store, SessionDesk desk) {
+  ClubReadings(ClubStore store, SessionDesk desk, Later later) {
     this.store = store;
     this.desk = desk;
+    this.later = later;
     this.clock = Clock.system(ZoneId.systemDefault());
   }
 
   /** The first reading of a club takes a second; read beside the first page it is there in time. */
   @EventListener(ApplicationReadyEvent.class)
   void readAhead() {
-    Later.run("first reading", Duration.ZERO, this::now);
+    later.run("first reading", Duration.ZERO, this::now);
   }
 
   /** The reading of this moment. */

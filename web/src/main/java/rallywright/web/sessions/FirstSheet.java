@@ -17,21 +17,23 @@ final class FirstSheet {
 
   private static final Duration FIRST_PAGES = Duration.ofSeconds(8);
 
+  private final Later later;
   private final Duration pause;
   private final Runnable sheet;
 
   @Autowired
-  FirstSheet() {
-    this(FIRST_PAGES, CourtSheet::warmUp);
+  FirstSheet(Later later) {
+    this(later, FIRST_PAGES, CourtSheet::warmUp);
   }
 
-  FirstSheet(Duration pause, Runnable sheet) {
+  FirstSheet(Later later, Duration pause, Runnable sheet) {
+    this.later = later;
     this.pause = pause;
     this.sheet = sheet;
   }
 
   @EventListener(ApplicationReadyEvent.class)
   void setLater() {
-    Later.run("first sheet", pause, sheet);
+    later.run("first sheet", pause, sheet);
   }
 }

@@ -27,14 +27,19 @@ final class ShotDesk {
   /** After the first pages and the first sheet. */
   private static final Duration FIRST_PAGES = Duration.ofSeconds(12);
 
+  private final Later later;
   private final Map<ShotSetting, ShotAnswer> answers = latest();
   private final Map<Double, List<LineTable>> tables = latest();
+
+  ShotDesk(Later later) {
+    this.later = later;
+  }
 
   /** What most coaches look at first is worked out beside the first pages. */
   @EventListener(ApplicationReadyEvent.class)
   void readAhead() {
     ShotSetting first = UsualShot.DROP_STRAIGHT.usual();
-    Later.run(
+    later.run(
         "first shots",
         FIRST_PAGES,
         () -> {

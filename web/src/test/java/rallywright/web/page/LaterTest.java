@@ -12,10 +12,12 @@ class LaterTest {
 
   private static final long PATIENCE_SECONDS = 20;
 
+  private final Later later = new Later();
+
   @Test
   void work_isDoneInAThreadOfItsName_thatLetsTheProgramEnd() throws Exception {
     CompletableFuture<Thread> worker = new CompletableFuture<>();
-    Later.run("a look ahead", Duration.ZERO, () -> worker.complete(Thread.currentThread()));
+    later.run("a look ahead", Duration.ZERO, () -> worker.complete(Thread.currentThread()));
     Thread thread = worker.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
     assertThat(thread).isNotSameAs(Thread.currentThread());
     assertThat(thread.getName()).isEqualTo("a look ahead");
@@ -26,7 +28,7 @@ class LaterTest {
   void work_beginsAfterThePause_andNotBefore() throws Exception {
     CompletableFuture<Long> began = new CompletableFuture<>();
     long asked = System.nanoTime();
-    Later.run("later", Duration.ofMillis(60), () -> began.complete(System.nanoTime()));
+    later.run("later", Duration.ofMillis(60), () -> began.complete(System.nanoTime()));
     long waited = began.get(PATIENCE_SECONDS, TimeUnit.SECONDS) - asked;
     assertThat(Duration.ofNanos(waited)).isGreaterThanOrEqualTo(Duration.ofMillis(60));
   }
@@ -35,7 +37,7 @@ class LaterTest {
   void work_thatGoesWrong_endsItsOwnThreadAlone() throws Exception {
     CompletableFuture<Thread> worker = new CompletableFuture<>();
     CompletableFuture<Throwable> uncaught = new CompletableFuture<>();
-    Later.run(
+    later.run(
         "goes wrong",
         Duration.ZERO,
         () -> {
@@ -51,15 +53,15 @@ class LaterTest {
   }
 
   @Test
-  void work_thatIsInterruptedInItsPause_isNotDone() throws Exception {
+  void work_thatHasNotBegunWhenTheProgramEnds_isNotDone() throws Exception {
     CompletableFuture<Boolean> done = new CompletableFuture<>();
-    Later.run("interrupted", Duration.ofHours(1), () -> done.complete(true));
+    later.run("not begun", Duration.ofHours(1), () -> done.complete(true));
     Thread waiting =
         Thread.getAllStackTraces().keySet().stream()
-            .filter(thread -> thread.getName().equals("interrupted"))
+            .filter(thread -> thread.getName().equals("not begun"))
             .findFirst()
             .orElseThrow();
-    waiting.interrupt();
+    later.end();
     waiting.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
     assertThat(waiting.isAlive()).isFalse();
     assertThat(done).isNotDone();

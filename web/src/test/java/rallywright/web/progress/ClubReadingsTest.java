@@ -24,6 +24,7 @@ import rallywright.store.ClubStore;
 import rallywright.store.StoreAddress;
 import rallywright.web.oncourt.ChangeTrail;
 import rallywright.web.oncourt.SessionDesk;
+import rallywright.web.page.Later;
 import rallywright.web.weather.WeatherBook;
 
 /** What is kept of a reading, and that nothing half done ever is. */
@@ -44,7 +45,8 @@ class ClubReadingsTest {
     context = new AnnotationConfigApplicationContext();
     context.registerBean(ClubStore.class, () -> store);
     context.registerBean(DrillBook.class, () -> new DrillBook(shipped::drill, shipped::yardstick));
-    context.register(ChangeTrail.class, WeatherBook.class, SessionDesk.class, ClubReadings.class);
+    context.register(
+        ChangeTrail.class, WeatherBook.class, SessionDesk.class, Later.class, ClubReadings.class);
     context.refresh();
     readings = context.getBean(ClubReadings.class);
     store.players().save(ADA);

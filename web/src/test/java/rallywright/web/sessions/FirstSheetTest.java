@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import rallywright.web.page.Later;
 
 /** The first court sheet of a run is set beside the pages, once the program is ready. */
 class FirstSheetTest {
@@ -19,7 +20,8 @@ class FirstSheetTest {
   void readyProgram_setsOneSheet_andNotBefore() throws Exception {
     CountDownLatch set = new CountDownLatch(1);
     try (AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext()) {
-      context.registerBean(FirstSheet.class, () -> new FirstSheet(Duration.ZERO, set::countDown));
+      context.registerBean(
+          FirstSheet.class, () -> new FirstSheet(new Later(), Duration.ZERO, set::countDown));
       context.refresh();
       assertThat(set.getCount()).isEqualTo(1);
       context.publishEvent(ready(context));
@@ -29,7 +31,7 @@ class FirstSheetTest {
 
   @Test
   void usualPause_leavesTheFirstPagesTheProcessor() throws Exception {
-    new FirstSheet().setLater();
+    new FirstSheet(new Later()).setLater();
     Thread waiting =
         Thread.getAllStackTraces().keySet().stream()
             .filter(thread -> thread.getName().equals("first sheet") && thread.isAlive())
