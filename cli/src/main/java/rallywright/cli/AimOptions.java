@@ -15,7 +15,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import rallywright.engine.aim.BallKind;
-import rallywright.engine.aim.Closer;
 import rallywright.engine.aim.LandingLines;
 import rallywright.engine.aim.MeasuredScatter;
 import rallywright.engine.aim.Measures;
@@ -107,6 +106,7 @@ final class AimOptions {
    * @param elevation_deg above the level
    * @param bearing_deg to the hitter's left
    * @param windowArea in m/s × degrees
+   * @param fourInFive what the spread of drag and lift does to the other numbers
    * @param words the sentences of the page
    */
   record Aimed(
@@ -123,6 +123,7 @@ final class AimOptions {
       @Nullable Double elevation_deg,
       @Nullable Double bearing_deg,
       double windowArea,
+      @Nullable AimedRanges fourInFive,
       List<String> words) {}
 
   boolean isAsked() {
@@ -225,7 +226,7 @@ final class AimOptions {
 
   private Aimed aimed(ShotAnswer answer, List<String> words) {
     @Nullable BestShot best = answer.best().orElse(null);
-    @Nullable Ranged range = answer.closer().map(Closer::chance).orElse(null);
+    @Nullable Ranged range = answer.closer().map(closer -> closer.aim().chance()).orElse(null);
     Scatter scatter = answer.setting().scatter();
     return new Aimed(
         answer.setting().shot().name().toLowerCase(Locale.ROOT).replace('_', '-'),
@@ -244,6 +245,7 @@ final class AimOptions {
         best == null ? null : Math.toDegrees(best.aim().aim().elevation()),
         best == null ? null : Math.toDegrees(best.aim().aim().bearing()),
         answer.window().area(),
+        answer.closer().map(AimedRanges::of).orElse(null),
         words);
   }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,8 +13,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rallywright.engine.flight.BallSpread;
 import rallywright.engine.flight.Flight;
 import rallywright.engine.flight.Passage;
+import rallywright.engine.flight.Ranged;
 
 /** Flies the balls of a file: where and when each crosses the net plane and lands. */
 @Command(
@@ -30,6 +33,10 @@ import rallywright.engine.flight.Passage;
       "    \"airDensity_kgm3\": 1.2, \"dragCoefficient\": 0.33, \"liftSlope\": 0.195,",
       "    \"wind_mps\": [-3, 0, 0], \"spin_radps\": [0, 60, 0],",
       "    \"position_m\": [-6.7, 0, 0.6], \"velocity_mps\": [11, 0.5, 5]}]}",
+      "Balls of one sort differ: below each number stands the range of four balls in five. How",
+      "much drag and lift differ may be said by dragSd and liftSlopeSd (standard deviations);",
+      "left out, it is in proportion that of the outdoor ball: a quarter of the drag, two fifths",
+      "of the lift.",
       "wind_mps and spin_radps may be left out. Topspin of a ball toward the receiver is above 0",
       "in the second number of spin_radps.",
       "",
@@ -48,7 +55,12 @@ final class FlightCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  /** What one ball does; the net's numbers are null where it lands before the net plane. */
+  /**
+   * What one ball does; the net's numbers are null where it lands before the net plane.
+   *
+   * @param fourInFive the lower and the upper end of each number over the spread of drag and lift;
+   *     the net's are null where one of the balls that were tried lands before it
+   */
   record Case(
       String name,
       double landTime_s,
@@ -57,7 +69,18 @@ final class FlightCommand implements Callable<Integer> {
       double landSpeed_mps,
       @Nullable Double netTime_s,
       @Nullable Double netY_m,
-      @Nullable Double netZ_m) {}
+      @Nullable Double netZ_m,
+      Ends fourInFive) {}
+
+  /** The ends of ranges, the lower one first. */
+  record Ends(
+      List<Double> landTime_s,
+      List<Double> landX_m,
+      List<Double> landY_m,
+      List<Double> landSpeed_mps,
+      @Nullable List<Double> netTime_s,
+      @Nullable List<Double> netY_m,
+      @Nullable List<Double> netZ_m) {}
 
   /** The whole answer. */
   record Answer(List<Case> cases) {}
@@ -89,9 +112,9 @@ final class FlightCommand implements Callable<Integer> {
   }
 
   private Case fly(FlightFile.Ball ball) {
-    Flight flight = ball.fly();
-    Passage landing = flight.landing();
-    @Nullable Passage net = flight.net();
+    BallSpread<Flight> flights = ball.fly();
+    Passage landing = flights.central().landing();
+    @Nullable Passage net = flights.central().net();
     return new Case(
         ball.name(),
         landing.seconds(),
@@ -100,6 +123,31 @@ final class FlightCommand implements Callable<Integer> {
         landing.speed(),
         net == null ? null : net.seconds(),
         net == null ? null : net.ball().position().y(),
-        net == null ? null : net.ball().position().z());
+        net == null ? null : net.ball().position().z(),
+        new Ends(
+            atLanding(flights, Passage::seconds),
+            atLanding(flights, passage -> passage.ball().position().x()),
+            atLanding(flights, passage -> passage.ball().position().y()),
+            atLanding(flights, Passage::speed),
+            atNet(flights, Passage::seconds),
+            atNet(flights, passage -> passage.ball().position().y()),
+            atNet(flights, passage -> passage.ball().position().z())));
+  }
+
+  private static List<Double> atLanding(
+      BallSpread<Flight> flights, ToDoubleFunction<Passage> number) {
+    Ranged range = flights.range(flight -> number.applyAsDouble(flight.landing()));
+    return List.of(range.low(), range.high());
+  }
+
+  private static @Nullable List<Double> atNet(
+      BallSpread<Flight> flights, ToDoubleFunction<Passage> number) {
+    Ranged range =
+        flights.range(
+            flight -> {
+              @Nullable Passage net = flight.net();
+              return net == null ? Double.NaN : number.applyAsDouble(net);
+            });
+    return range.isKnown() ? List.of(range.low(), range.high()) : null;
   }
 }

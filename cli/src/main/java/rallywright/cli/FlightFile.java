@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rallywright.engine.flight.Air;
 import rallywright.engine.flight.Ball.Aero;
+import rallywright.engine.flight.BallSpread;
 import rallywright.engine.flight.Bounce;
 import rallywright.engine.flight.Conditions;
 import rallywright.engine.flight.Flight;
@@ -25,14 +26,31 @@ final class FlightFile {
   private static final double FASTEST_SPIN_RADPS = 10_000;
   private static final double SMALLEST = 1e-6;
 
+  /**
+   * How much drag and lift differ where the file does not say: in proportion the outdoor ball's.
+   */
+  private static final double DRAG_SHARE;
+
+  private static final double LIFT_SHARE;
+
+  static {
+    Aero outdoor = rallywright.engine.flight.Ball.OUTDOOR.aero();
+    DRAG_SHARE = outdoor.dragSd() / outdoor.drag();
+    LIFT_SHARE = outdoor.liftSlopeSd() / outdoor.liftSlope();
+  }
+
   private FlightFile() {}
 
   /** One ball: its name, where it stands in the file, its conditions and its launch. */
   record Ball(String name, JsonField place, Conditions conditions, Launch launch) {
 
-    Flight fly() {
+    /** The flight, and those of the balls that stand for the spread of drag and lift. */
+    BallSpread<Flight> fly() {
       try {
-        return FlightSolver.of(conditions).fly(launch);
+        return BallSpread.of(
+            conditions,
+            !launch.spin().equals(Vector.ZERO),
+            each -> FlightSolver.of(each).fly(launch));
       } catch (IllegalArgumentException refusal) {
         throw place.refused(refusal);
       }
@@ -49,12 +67,7 @@ final class FlightFile {
 
   private static Ball ball(JsonField one, String unnamed) {
     String name = one.optional("name").map(JsonField::text).orElse(unnamed);
-    Aero aero =
-        new Aero(
-            one.field("dragCoefficient").number(0, 100),
-            0,
-            one.field("liftSlope").number(0, 100),
-            0);
+    Aero aero = aero(one);
     rallywright.engine.flight.Ball ball =
         new rallywright.engine.flight.Ball(
             one.field("mass_kg").number(SMALLEST, FARTHEST_M),
@@ -71,6 +84,20 @@ final class FlightFile {
             vector(one.field("velocity_mps"), FASTEST_MPS),
             vectorOrNone(one.optional("spin_radps"), FASTEST_SPIN_RADPS));
     return new Ball(name, one, new Conditions(ball, air, wind), launch);
+  }
+
+  private static Aero aero(JsonField one) {
+    double drag = one.field("dragCoefficient").number(0, 100);
+    double lift = one.field("liftSlope").number(0, 100);
+    return new Aero(
+        drag,
+        sd(one, "dragSd", DRAG_SHARE * drag),
+        lift,
+        sd(one, "liftSlopeSd", LIFT_SHARE * lift));
+  }
+
+  private static double sd(JsonField one, String name, double usual) {
+    return one.optional(name).map(field -> field.number(0, 100)).orElse(usual);
   }
 
   private static Vector vectorOrNone(Optional<JsonField> field, double largest) {

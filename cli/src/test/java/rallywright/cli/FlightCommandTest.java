@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,8 +100,24 @@ class FlightCommandTest {
   void table_forPeople_hasARowForEachBall() throws Exception {
     Answer answer = runOn(BALLS);
     assertThat(answer.code).isZero();
-    assertThat(answer.out.strip().lines()).hasSize(4);
-    assertThat(answer.out).contains("drop", "ball 2", "beyond m");
+    assertThat(answer.out.strip().lines()).hasSize(8);
+    assertThat(answer.out).contains("drop", "ball 2", "beyond m", "four balls in five from");
+  }
+
+  /** A range around each number; without drag and lift there is nothing that could differ. */
+  @Test
+  void ball_hasARangeAroundItsNumbers_unlessNothingOfItIsUncertain() throws Exception {
+    JsonNode cases = new JsonMapper().readTree(runOn(BALLS, "--json").out).get("cases");
+    JsonNode drop = cases.get(0);
+    for (String name : List.of("landX_m", "landTime_s", "netZ_m")) {
+      JsonNode ends = drop.get("fourInFive").get(name);
+      assertThat(ends.get(0).asDouble()).as(name).isLessThan(drop.get(name).asDouble());
+      assertThat(ends.get(1).asDouble()).as(name).isGreaterThan(drop.get(name).asDouble());
+    }
+    assertThat(cases.get(1).get("fourInFive").get("netZ_m").isNull()).isTrue();
+    String certain = BALLS.replace("\"liftSlope\"", "\"dragSd\": 0, \"liftSlope\"");
+    JsonNode sure = new JsonMapper().readTree(runOn(certain, "--json").out).get("cases").get(0);
+    assertThat(sure.get("fourInFive").get("landX_m").get(0)).isEqualTo(sure.get("landX_m"));
   }
 
   @ParameterizedTest
@@ -137,6 +154,9 @@ class FlightCommandTest {
     assertThat(chance)
         .isBetween(
             windy.get("chanceRange").get(0).asDouble(), windy.get("chanceRange").get(1).asDouble());
+    JsonNode pace = windy.get("fourInFive").get("speed_mps");
+    assertThat(pace.get(1)).isEqualTo(windy.get("speed_mps"));
+    assertThat(pace.get(2).asDouble()).isGreaterThan(pace.get(0).asDouble() + 0.1);
     assertThat(aimed("drop-straight", "--level", "5").get("chance").asDouble())
         .isGreaterThan(calm.get("chance").asDouble() + 0.2);
   }

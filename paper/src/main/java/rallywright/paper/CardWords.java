@@ -3,8 +3,11 @@ package rallywright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import rallywright.engine.aim.AimRange;
 import rallywright.engine.aim.MarkPlace;
 import rallywright.engine.aim.Measures;
+import rallywright.engine.aim.RangeWords;
 import rallywright.engine.aim.ShotAnswer;
 import rallywright.engine.aim.ShotAnswer.BestShot;
 import rallywright.engine.aim.ShotSetting;
@@ -63,7 +66,7 @@ final class CardWords {
           new MarkLine(
               "Cone " + (char) ('A' + place), MarkPlace.words(cones.get(place), measures)));
     }
-    marks.add(new MarkLine("Cross", MarkPlace.words(card.cross(), measures)));
+    marks.add(new MarkLine("Cross", cross()));
     List<Place> box = TargetCard.corners(card.tape());
     marks.add(new MarkLine("Tape, near left", MarkPlace.words(box.get(0), measures)));
     marks.add(new MarkLine("Tape, far right", MarkPlace.words(box.get(2), measures)));
@@ -87,13 +90,29 @@ final class CardWords {
             measures.length(setting.hitter().height()));
   }
 
+  private String cross() {
+    return MarkPlace.words(card.cross(), measures)
+        + balls(aim -> RangeWords.range(aim.depth(), measures::length), " from the net");
+  }
+
   private MarkLine string(BestShot best) {
     return new MarkLine(
         "String",
-        "over the net, %s above the tape: %s above the floor"
+        "over the net, %s above the tape: %s above the floor%s"
             .formatted(
                 measures.small(best.aim().clearance()),
-                measures.length(best.netHeight() + best.aim().clearance())));
+                measures.length(best.netHeight() + best.aim().clearance()),
+                balls(aim -> RangeWords.range(aim.clearance(), measures::small), " of air")));
+  }
+
+  /** What other balls make of it; nothing where they do not matter. */
+  private String balls(Function<AimRange, String> range, String what) {
+    return card.answer()
+        .closer()
+        .map(closer -> range.apply(closer.aim()))
+        .filter(words -> !words.isEmpty())
+        .map(words -> "; from ball to ball " + words + what)
+        .orElse("");
   }
 
   private List<String> expect() {
@@ -107,7 +126,7 @@ final class CardWords {
   private List<String> small() {
     List<String> small = new ArrayList<>();
     small.add(words.whose());
-    card.answer().closer().ifPresent(closer -> small.add(words.more().get(1)));
+    card.answer().closer().ifPresent(closer -> small.add(words.balls()));
     small.add(day(card.answer()));
     small.add(
         "Use flat markers; nobody walks through the target while balls are in the air; clear the"

@@ -7,23 +7,23 @@ import rallywright.engine.flight.TimeLeft;
 /**
  * What a full answer adds.
  *
- * @param chance of success with the best aim of each ball, over the spread of drag and lift
- * @param clearance air over the net with the best aim of each ball, in metres
- * @param pace off the paddle with the best aim of each ball, in metres per second
+ * @param aim the best aim of each ball
+ * @param forgives what each ball's window forgives
  * @param steadier how much a quarter less scatter would help
- * @param forgivenPace what the window forgives in pace around its best place, as a share
- * @param forgivenElevation what it forgives in elevation there, in radians
  * @param opponent what time the opponent has
  */
 public record Closer(
-    Ranged chance,
-    Ranged clearance,
-    Ranged pace,
-    AimSearch.Steadier steadier,
-    double forgivenPace,
-    double forgivenElevation,
-    TimeLeft opponent) {
+    AimRange aim, Forgives forgives, AimSearch.Steadier steadier, TimeRange opponent) {
 
   /** What remains of the scatter when it is a quarter less. */
   public static final double A_QUARTER_LESS = 0.75;
+
+  /**
+   * What time the opponent has.
+   *
+   * @param left with the central ball
+   * @param seconds after contact until they meet it
+   * @param step how far they can step in the time to spare, in metres
+   */
+  public record TimeRange(TimeLeft left, Ranged seconds, Ranged step) {}
 }

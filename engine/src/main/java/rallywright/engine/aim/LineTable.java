@@ -6,7 +6,6 @@ import rallywright.engine.aim.ShotSetting.Area;
 import rallywright.engine.aim.ShotSetting.Day;
 import rallywright.engine.aim.ShotSetting.Place;
 import rallywright.engine.flight.AimSearch;
-import rallywright.engine.flight.BestAim;
 import rallywright.engine.flight.ShotLine;
 
 /**
@@ -25,10 +24,19 @@ public record LineTable(UsualShot shot, Line straight, Line cross) {
   /**
    * One line.
    *
-   * @param line distance, net on the way, court behind the net, window
-   * @param chance of success with the best aim of the level; 0 where nothing succeeds
+   * @param line distance, net on the way, court behind the net: geometry, the same for all balls
+   * @param way the best aim of the level and what the window forgives, which balls change; empty
+   *     where nothing succeeds
    */
-  public record Line(ShotLine line, double chance) {}
+  public record Line(ShotLine line, Optional<Way> way) {}
+
+  /**
+   * What balls change.
+   *
+   * @param aim the best one of the level
+   * @param forgives what the window does
+   */
+  public record Way(AimRange aim, Forgives forgives) {}
 
   /**
    * The two lines of a shot.
@@ -59,7 +67,11 @@ public record LineTable(UsualShot shot, Line straight, Line cross) {
 
   private static Line line(ShotSetting setting) {
     ShotLine line = ShotLine.of(setting.asShot(), setting.middle());
-    Optional<BestAim> best = AimSearch.of(setting.asShot(), setting.scatter()).near(line.window());
-    return new Line(line, best.map(BestAim::chance).orElse(0.0));
+    return new Line(
+        line,
+        AimSearch.of(setting.asShot(), setting.scatter())
+            .near(line.window())
+            .map(best -> BallsApart.of(setting, line, best))
+            .map(balls -> new Way(balls.aim(), balls.forgives())));
   }
 }

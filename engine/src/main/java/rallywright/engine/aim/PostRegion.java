@@ -2,10 +2,10 @@ package rallywright.engine.aim;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import rallywright.engine.aim.ShotSetting.Day;
 import rallywright.engine.flight.Conditions;
-import rallywright.engine.flight.Requirement;
+import rallywright.engine.flight.Ranged;
 import rallywright.engine.flight.RoundThePost;
 import rallywright.engine.flight.Vector;
 
@@ -13,9 +13,10 @@ import rallywright.engine.flight.Vector;
  * From how wide a ball can be played round either post, by its distance from the net.
  *
  * <p><b>Card.</b> In: the day, and how sharply a dink comes across. Out: how wide the ball must be
- * where it is hit, and how wide it must bounce to get there before it bounces again. Limits: those
- * of {@link RoundThePost}; the ball is picked up 15 cm above the floor; a dink comes down at 3.5
- * m/s and moves over the floor at 4 m/s, both assumptions of this project.
+ * where it is hit, and how wide it must bounce to get there before it bounces again, both with the
+ * range of the balls. Limits: those of {@link RoundThePost}; the ball is picked up 15 cm above the
+ * floor; a dink comes down at 3.5 m/s and moves over the floor at 4 m/s, both assumptions of this
+ * project.
  *
  * @param left as the hitter sees it
  * @param right as the hitter sees it
@@ -38,11 +39,12 @@ public record PostRegion(List<Row> left, List<Row> right) {
    *
    * @param fromNet in metres
    * @param contact how wide the ball must be where it is hit so far from the net, in metres from
-   *     the middle; empty if there is no way
+   *     the middle; empty if there is no way, without ends if there is none with some of the balls
    * @param bounce how wide it must bounce so far from the net, in metres from the middle and inside
-   *     the side line; empty if no such bounce hands one over
+   *     the side line; empty if no such bounce hands one over, without ends if none does with some
+   *     of the balls
    */
-  public record Row(double fromNet, OptionalDouble contact, OptionalDouble bounce) {}
+  public record Row(double fromNet, Optional<Ranged> contact, Optional<Ranged> bounce) {}
 
   /**
    * The region of a day.
@@ -65,17 +67,8 @@ public record PostRegion(List<Row> left, List<Row> right) {
             feet ->
                 new Row(
                     feet * FOOT,
-                    contact(post, -feet * FOOT, conditions),
+                    post.narrowestLow(-feet * FOOT, conditions),
                     post.narrowestBounce(-feet * FOOT, velocity, conditions)))
         .toList();
-  }
-
-  private static OptionalDouble contact(RoundThePost post, double x, Conditions conditions) {
-    return conditions.wind().velocity().y() == 0
-        ? OptionalDouble.of(post.narrowest(x))
-        : post.narrowest(
-                Requirement.RoundPost.Side.LEFT, x, RoundThePost.LOWEST_CONTACT_M, conditions)
-            .map(way -> OptionalDouble.of(way.across()))
-            .orElse(OptionalDouble.empty());
   }
 }

@@ -1,30 +1,22 @@
 package rallywright.engine.aim;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rallywright.engine.aim.ShotAnswer.BestShot;
 import rallywright.engine.aim.ShotAnswer.NetBand;
 import rallywright.engine.aim.ShotAnswer.PathPoint;
 import rallywright.engine.court.Net;
 import rallywright.engine.flight.AimSearch;
-import rallywright.engine.flight.Ball;
 import rallywright.engine.flight.BestAim;
-import rallywright.engine.flight.Conditions;
 import rallywright.engine.flight.Flight;
 import rallywright.engine.flight.FlightSolver;
 import rallywright.engine.flight.Launch;
 import rallywright.engine.flight.LaunchAim;
 import rallywright.engine.flight.LaunchBox;
 import rallywright.engine.flight.LaunchWindow;
-import rallywright.engine.flight.Opponent;
 import rallywright.engine.flight.Passage;
-import rallywright.engine.flight.Ranged;
-import rallywright.engine.flight.Requirement;
 import rallywright.engine.flight.Shot;
 import rallywright.engine.flight.ShotLine;
 
@@ -147,27 +139,11 @@ public final class ShotStudy {
   }
 
   private Closer closer(ShotLine line, BestAim best) {
-    Map<Ball.Aero, BestAim> aims = new HashMap<>();
-    aims.put(shot.conditions().ball().aero(), best);
-    Function<Conditions, BestAim> aimOf =
-        conditions ->
-            aims.computeIfAbsent(
-                conditions.ball().aero(), aero -> withBall(conditions, best, line.window()));
-    double spin = setting.hitter().spin().radiansPerSecond();
-    double reach = Math.max(0.1, setting.opponent().along() - Requirement.NotAttackable.ARM_M);
+    BallsApart balls = BallsApart.of(setting, line, best);
     return new Closer(
-        Ranged.over(shot.conditions(), each -> aimOf.apply(each).chance()),
-        Ranged.over(shot.conditions(), each -> aimOf.apply(each).clearance()),
-        Ranged.over(shot.conditions(), each -> aimOf.apply(each).aim().speed()),
+        balls.aim(),
+        balls.forgives(),
         search.steadier(best.aim(), Closer.A_QUARTER_LESS),
-        line.perSpeed(),
-        line.perElevation(),
-        Opponent.READY.against(
-            Launch.of(shot.contact(), best.aim(), spin), shot.conditions(), reach));
-  }
-
-  private BestAim withBall(Conditions conditions, BestAim best, LaunchWindow window) {
-    return AimSearch.of(setting.asShot(conditions, setting.target()), setting.scatter())
-        .like(best, window);
+        balls.opponent());
   }
 }

@@ -1,13 +1,11 @@
 package rallywright.engine.aim;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rallywright.engine.aim.ShotAnswer.BestShot;
 import rallywright.engine.aim.ShotAnswer.NetBand;
 import rallywright.engine.court.Court;
 import rallywright.engine.flight.AimSearch;
-import rallywright.engine.flight.Ranged;
 import rallywright.engine.flight.Scatter;
 import rallywright.engine.flight.TimeLeft;
 
@@ -251,42 +249,63 @@ public final class ShotWords {
   }
 
   /**
-   * What only a full answer tells: the pace, the spread of balls, a steadier hand, the opponent.
+   * What only a full answer tells: the spread of balls, the pace, a steadier hand, the opponent.
    *
    * @return sentences; none for an answer of a dragged picture
    */
   public List<String> more() {
-    List<String> sentences = new ArrayList<>();
-    answer
+    return answer
         .closer()
-        .ifPresent(
-            closer -> {
-              sentences.add(pace(closer));
-              sentences.add(balls(closer));
-              sentences.add(steadier(closer.steadier()));
-              sentences.add(opponent(closer.opponent()));
-            });
-    return sentences;
+        .map(
+            closer ->
+                List.of(
+                    balls(closer.aim()),
+                    pace(closer),
+                    steadier(closer.steadier()),
+                    opponent(closer.opponent())))
+        .orElse(List.of());
+  }
+
+  /**
+   * What the spread of balls does to the chance and to where to aim.
+   *
+   * @return sentences; an empty text for an answer of a dragged picture
+   */
+  public String balls() {
+    return answer.closer().map(closer -> balls(closer.aim())).orElse("");
+  }
+
+  private String balls(AimRange aim) {
+    return ("Balls differ in drag and lift: brackets hold four balls in five, for a player used to"
+            + " the ball. The best aim comes off %s times in 100, passes %s above the tape and"
+            + " lands %s beyond the net.")
+        .formatted(
+            RangeWords.with(aim.chance(), ShotWords::percentWithin),
+            RangeWords.with(aim.clearance(), air -> measures.small(Math.max(0, air))),
+            RangeWords.with(aim.depth(), measures::about));
   }
 
   private String pace(Closer closer) {
-    return "It leaves the paddle at %s. At its best place the window forgives %s in 100 of the pace"
-            .formatted(measures.speed(closer.pace().central()), percent(closer.forgivenPace()))
-        + String.format(
-            Locale.ROOT,
-            " or %.1f° of the angle, up or down.",
-            Math.toDegrees(closer.forgivenElevation()));
+    return ("It leaves the paddle at %s. At its best place the window forgives %s in 100 of the"
+            + " pace or %s of the angle, up or down.")
+        .formatted(
+            RangeWords.with(closer.aim().pace(), measures::speed),
+            RangeWords.with(closer.forgives().pace(), ShotWords::percentWithin),
+            RangeWords.with(closer.forgives().elevation(), ShotWords::degrees));
   }
 
-  private String balls(Closer closer) {
-    Ranged chance = closer.chance();
-    return ("Balls differ in drag and lift. Four in five put this player, once used to the ball,"
-            + " at %s to %s times in 100 and the best aim %s to %s above the tape.")
-        .formatted(
-            percent(Math.max(0, chance.low())),
-            percent(Math.min(1, chance.high())),
-            measures.small(Math.max(0, closer.clearance().low())),
-            measures.small(Math.max(0, closer.clearance().high())));
+  private static String degrees(double radians) {
+    return String.format(Locale.ROOT, "%.1f°", Math.toDegrees(radians));
+  }
+
+  /**
+   * A share in 100; the end of a range may lie a little outside 0 to 1.
+   *
+   * @param share about from 0 to 1
+   * @return for example "42"
+   */
+  public static String percentWithin(double share) {
+    return percent(Math.max(0, Math.min(1, share)));
   }
 
   private static String steadier(AimSearch.Steadier steadier) {
@@ -300,16 +319,17 @@ public final class ShotWords {
         .formatted(inHundred(steadier.inAll()), what, inHundred(most));
   }
 
-  private String opponent(TimeLeft left) {
+  private String opponent(Closer.TimeRange time) {
+    TimeLeft left = time.left();
     double passes =
         Math.abs(-left.ball().ball().position().y() - answer.setting().opponent().across());
     String when =
-        String.format(
-            Locale.ROOT,
-            left.met() == TimeLeft.Met.IN_THE_AIR
-                ? "The opponent can meet it in the air after %.1f s"
-                : "It lands before the opponent can volley it, after %.1f s",
-            left.ball().seconds());
+        (left.met() == TimeLeft.Met.IN_THE_AIR
+                ? "The opponent can meet it in the air after %s"
+                : "It lands before the opponent can volley it, after %s")
+            .formatted(
+                RangeWords.with(
+                    time.seconds(), seconds -> String.format(Locale.ROOT, "%.1f s", seconds)));
     return left.spareSeconds() < 0
         ? when + ": too soon to react (simple reaction 0.23 s and the swing)."
         : "%s, %s; after reacting they have time for a step of %s."
@@ -318,6 +338,6 @@ public final class ShotWords {
                 passes < HAND_M
                     ? "straight at them"
                     : measures.about(passes) + " to the side of where they stand",
-                measures.about(left.stepM()));
+                RangeWords.with(time.step(), measures::about));
   }
 }

@@ -28,6 +28,9 @@ public final class AimSearch {
   private static final double DONE = 1e-4;
   private static final int ROUNDS_TO_LIKE = 2;
 
+  /** A like ball needs no second round where the first one ended so many spreads away. */
+  private static final double STAYED = 0.6;
+
   /** Windows as wide as this many spreads of speed need no finer look. */
   private static final double WIDE_SPREADS = 1.5;
 
@@ -98,7 +101,7 @@ public final class AimSearch {
     }
     int finer = finer(window);
     return starts(window, Care.SEARCH, climbs).stream()
-        .map(start -> climb(start.aim(), new Climb(ROUNDS, DONE, finer)))
+        .map(start -> climb(start.aim(), new Climb(ROUNDS, 0, DONE, finer)))
         .max(Comparator.comparingDouble(Climbed::chance))
         .map(top -> answer(top.aim(), chanceOf(top.aim())));
   }
@@ -123,7 +126,7 @@ public final class AimSearch {
    * differently, climbed to from the same elevation and bearing, with the speed that lands there.
    *
    * @param other the best aim of the ball that the player is used to
-   * @param window that ball's
+   * @param window this ball's
    * @return the aim and its chance with this ball
    */
   public BestAim like(BestAim other, LaunchWindow window) {
@@ -140,7 +143,7 @@ public final class AimSearch {
       }
     }
     LaunchAim same = new LaunchAim(slow, other.aim().elevation(), other.aim().bearing());
-    Climb again = new Climb(ROUNDS_TO_LIKE, ROUGHLY_DONE, finer(window));
+    Climb again = new Climb(ROUNDS_TO_LIKE, STAYED, ROUGHLY_DONE, finer(window));
     LaunchAim top = climb(same, again).aim();
     return answer(top, chanceOf(top));
   }
@@ -222,8 +225,15 @@ public final class AimSearch {
         (a.elevation() - b.elevation()) / scatter.elevation());
   }
 
-  /** How long to climb, when to stop, and how many times finer to look along the speed. */
-  private record Climb(int rounds, double done, int finer) {}
+  /**
+   * How to climb.
+   *
+   * @param rounds at most
+   * @param stayed a round that ends no further from its start, in spreads, is the last
+   * @param done the difference in chance at which a round ends
+   * @param finer how many times finer to look along the speed
+   */
+  private record Climb(int rounds, double stayed, double done, int finer) {}
 
   /** Speeds must stand so near that a few fall into a narrow window. */
   private int finer(LaunchWindow window) {
@@ -245,7 +255,8 @@ public final class AimSearch {
       SimplexClimb.Corner top =
           new SimplexClimb(at -> outside(at) ? -1 : search.of(moved(from, at)), how.done())
               .from(Vector.ZERO, FIRST_STEP);
-      boolean there = round > 0 && top.height() < chance + GAIN;
+      boolean there =
+          (round > 0 && top.height() < chance + GAIN) || top.at().length() < how.stayed();
       centre = moved(from, top.at());
       chance = top.height();
       if (there) {

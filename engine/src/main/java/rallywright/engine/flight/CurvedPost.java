@@ -25,6 +25,9 @@ final class CurvedPost {
   private static final int LANDINGS = 8;
   private static final double NEAREST_M = 0.3;
   private static final int ROUNDS = 14;
+  private static final double NEAR_DEGREES = 1.5;
+  private static final double NEAR_M = 0.3;
+  private static final int NEAR_ROUNDS = 8;
   private static final int HALVINGS = 8;
   private static final int NEWTON = 12;
   private static final double DONE = 1e-9;
@@ -55,26 +58,45 @@ final class CurvedPost {
     for (int i = 0; i < ELEVATIONS; i++) {
       for (int j = 0; j < LANDINGS; j++) {
         double up = Math.toRadians(LOWEST_DEGREES) + i * upStep;
-        best = better(best, tried(contact, up, NEAREST_M + j * landStep));
+        @Nullable Tried next = tried(contact, up, NEAREST_M + j * landStep);
+        best = best == null ? next : better(best, next);
       }
     }
-    for (int round = 0; best != null && round < ROUNDS; round++) {
-      upStep /= 2;
-      landStep /= 2;
-      Tried from = best;
-      best = better(best, tried(contact, from.elevation() + upStep, from.landing()));
-      best = better(best, tried(contact, from.elevation() - upStep, from.landing()));
-      best = better(best, tried(contact, from.elevation(), from.landing() + landStep));
-      best = better(best, tried(contact, from.elevation(), from.landing() - landStep));
-    }
-    return Optional.ofNullable(best).map(Tried::way);
+    return Optional.ofNullable(best)
+        .map(from -> narrowed(contact, from, new Steps(upStep / 2, landStep / 2, ROUNDS)));
   }
 
-  private static @Nullable Tried better(@Nullable Tried one, @Nullable Tried other) {
-    if (one == null || other == null) {
-      return one == null ? other : one;
+  /** The same for a ball that flies a little differently: sought around the way of another ball. */
+  Optional<RoundThePost.Narrowest> like(RoundThePost.Narrowest way, double x, double height) {
+    Vector contact = new Vector(x, 0, height);
+    @Nullable Tried same = tried(contact, way.aim().elevation(), way.landing());
+    return same == null
+        ? narrowest(x, height)
+        : Optional.of(
+            narrowed(contact, same, new Steps(Math.toRadians(NEAR_DEGREES), NEAR_M, NEAR_ROUNDS)));
+  }
+
+  /** First steps, in radians and metres, and how often they are tried and halved. */
+  private record Steps(double up, double landing, int rounds) {}
+
+  private RoundThePost.Narrowest narrowed(Vector contact, Tried start, Steps steps) {
+    Tried best = start;
+    double up = steps.up();
+    double land = steps.landing();
+    for (int round = 0; round < steps.rounds(); round++) {
+      Tried from = best;
+      best = better(best, tried(contact, from.elevation() + up, from.landing()));
+      best = better(best, tried(contact, from.elevation() - up, from.landing()));
+      best = better(best, tried(contact, from.elevation(), from.landing() + land));
+      best = better(best, tried(contact, from.elevation(), from.landing() - land));
+      up /= 2;
+      land /= 2;
     }
-    return other.way().across() < one.way().across() ? other : one;
+    return best.way();
+  }
+
+  private static Tried better(Tried one, @Nullable Tried other) {
+    return other == null || other.way().across() >= one.way().across() ? one : other;
   }
 
   /** The ball of an elevation that lands at a distance; null if there is none. */
@@ -93,7 +115,7 @@ final class CurvedPost {
             up,
             landing,
             new RoundThePost.Narrowest(
-                outside - solver.net().y(), new LaunchAim(aim[0], up, aim[2])))
+                outside - solver.net().y(), new LaunchAim(aim[0], up, aim[2]), landing))
         : null;
   }
 

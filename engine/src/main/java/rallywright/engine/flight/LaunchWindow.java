@@ -18,6 +18,7 @@ public final class LaunchWindow {
 
   private static final WindowTrace.Depth WIDE = new WindowTrace.Depth(6, 8);
   private static final WindowTrace.Depth CLOSE = new WindowTrace.Depth(5, 7);
+  private static final WindowTrace.Depth LESS_CLOSE = new WindowTrace.Depth(4, 6);
 
   private final double bearing;
   private final WindowTrace trace;
@@ -53,12 +54,21 @@ public final class LaunchWindow {
    * @return the window, which may be empty
    */
   public static LaunchWindow of(Shot shot, double bearing, LaunchBox box) {
+    return found(shot, bearing, box, CLOSE);
+  }
+
+  /** The same to some in a thousand of its size, for half the flights: to see how it changes. */
+  static LaunchWindow roughly(Shot shot, double bearing) {
+    return found(shot, bearing, LaunchBox.EVERY_SHOT, LESS_CLOSE);
+  }
+
+  private static LaunchWindow found(
+      Shot shot, double bearing, LaunchBox box, WindowTrace.Depth close) {
     WindowTrace wide =
         new WindowTrace(new LaunchTable(shot, bearing, box, POINTS)::margin, box, WIDE);
-    if (!(wide.area() > 0)) {
-      return new LaunchWindow(bearing, wide);
-    }
-    return flown(shot, bearing, wide.around(), CLOSE);
+    return wide.area() > 0
+        ? flown(shot, bearing, wide.around(), close)
+        : new LaunchWindow(bearing, wide);
   }
 
   /** The same by flights alone on a grid of 2^depth by 2^depth: slow, to compare. */

@@ -1,7 +1,7 @@
 package rallywright.engine.flight;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import rallywright.engine.court.Court;
 
 /**
@@ -26,6 +26,8 @@ public final class RoundThePost {
    */
   public static final double LOWEST_CONTACT_M = 0.15;
 
+  private static final double NO_SIDE_WIND_MPS = 1e-3;
+
   private final double outside;
   private final double radius;
 
@@ -42,6 +44,17 @@ public final class RoundThePost {
    */
   public static RoundThePost of(Ball ball) {
     return new RoundThePost(ball);
+  }
+
+  /**
+   * Whether a ball flies straight seen from above: there is no side wind to speak of, so that the
+   * way round a post is geometry and the same for every ball.
+   *
+   * @param conditions ball, air and wind
+   * @return true below a millimetre per second
+   */
+  public static boolean fliesStraight(Conditions conditions) {
+    return Math.abs(conditions.wind().velocity().y()) < NO_SIDE_WIND_MPS;
   }
 
   /** How far from the middle a ball's centre must pass the net plane, in metres. */
@@ -103,8 +116,9 @@ public final class RoundThePost {
    *
    * @param across metres from the middle, on the side of that post
    * @param aim speed and angles as the hitter sees them
+   * @param landing how far beyond the net it lands, in metres
    */
-  public record Narrowest(double across, LaunchAim aim) {}
+  public record Narrowest(double across, LaunchAim aim, double landing) {}
 
   /**
    * How wide a ball must be hit for a way round a post in any wind, searched among flights.
@@ -132,7 +146,7 @@ public final class RoundThePost {
   private static Narrowest mirrored(Narrowest left) {
     LaunchAim aim = left.aim();
     return new Narrowest(
-        left.across(), new LaunchAim(aim.speed(), aim.elevation(), -aim.bearing()));
+        left.across(), new LaunchAim(aim.speed(), aim.elevation(), -aim.bearing()), left.landing());
   }
 
   /**
@@ -160,31 +174,75 @@ public final class RoundThePost {
 
   /** The narrowest place of a ball picked up low; infinite beyond the net or without a way. */
   private double narrowestLow(Requirement.RoundPost.Side post, double x, Conditions conditions) {
-    if (!(x < 0)) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return conditions.wind().velocity().y() == 0
-        ? narrowest(x)
-        : narrowest(post, x, LOWEST_CONTACT_M, conditions)
-            .map(Narrowest::across)
-            .orElse(Double.POSITIVE_INFINITY);
+    boolean left = post == Requirement.RoundPost.Side.LEFT;
+    return new LowBalls().narrowest(x, left ? conditions : conditions.mirrored());
   }
 
   /**
-   * The narrowest bounce that hands a ball over, for balls of one kind at one distance. A flight is
-   * the same wherever across the court it begins, so it is one subtraction.
+   * Round the left post, picked up low, ball after ball: the first ball's way guides the search for
+   * the others.
+   */
+  private final class LowBalls {
+    private @Nullable Narrowest guide;
+
+    /** Metres left of the middle; infinite beyond the net or without a way. */
+    double narrowest(double x, Conditions conditions) {
+      if (!(x < 0)) {
+        return Double.POSITIVE_INFINITY;
+      }
+      if (fliesStraight(conditions)) {
+        return RoundThePost.this.narrowest(x);
+      }
+      CurvedPost post = new CurvedPost(conditions, outside);
+      @Nullable Narrowest like = guide;
+      Optional<Narrowest> way =
+          like == null ? post.narrowest(x, LOWEST_CONTACT_M) : post.like(like, x, LOWEST_CONTACT_M);
+      guide = like == null ? way.orElse(null) : like;
+      return way.map(Narrowest::across).orElse(Double.POSITIVE_INFINITY);
+    }
+  }
+
+  /**
+   * How wide a ball picked up low must be hit for a way round the left post, with the range of the
+   * balls; without side wind it is geometry, and all balls are alike.
+   *
+   * @param x where it is hit, in metres beyond the net: below 0
+   * @param conditions ball, air and wind
+   * @return metres left of the middle; empty if there is no way, without ends if not for every ball
+   */
+  public Optional<Ranged> narrowestLow(double x, Conditions conditions) {
+    LowBalls balls = new LowBalls();
+    return known(BallSpread.of(conditions, false, each -> balls.narrowest(x, each)));
+  }
+
+  /**
+   * The narrowest bounce that hands a ball over at the left post, for dinks of one kind at one
+   * distance, with the range of the balls. A flight is the same wherever across the court it
+   * begins, so it is one subtraction.
    *
    * @param x where it bounces, in metres beyond the net: below 0
    * @param velocity how it lands, in the hitter's frame, drifting to the left
    * @param conditions ball, air and wind
-   * @return metres left of the middle, inside the court; empty if even one on the line is no gift
+   * @return metres left of the middle, inside the court; empty if even one on the line is no gift,
+   *     without ends if it is none with some of the balls
    */
-  public OptionalDouble narrowestBounce(double x, Vector velocity, Conditions conditions) {
+  public Optional<Ranged> narrowestBounce(double x, Vector velocity, Conditions conditions) {
     Launch landing = new Launch(new Vector(x, 0, radius), velocity, Vector.ZERO);
-    Vector at = lastContact(landing, conditions);
-    double least = narrowestLow(Requirement.RoundPost.Side.LEFT, at.x(), conditions) - at.y();
-    return least <= Court.HALF_WIDTH.metres()
-        ? OptionalDouble.of(Math.max(0, least))
-        : OptionalDouble.empty();
+    LowBalls balls = new LowBalls();
+    return known(
+            BallSpread.of(
+                conditions,
+                false,
+                each -> {
+                  Vector at = lastContact(landing, each);
+                  return Math.max(0, balls.narrowest(at.x(), each) - at.y());
+                }))
+        .filter(least -> least.central() <= Court.HALF_WIDTH.metres());
+  }
+
+  private static Optional<Ranged> known(BallSpread<Double> places) {
+    return Double.isFinite(places.central())
+        ? Optional.of(places.range(each -> Double.isFinite(each) ? each : Double.NaN))
+        : Optional.empty();
   }
 }

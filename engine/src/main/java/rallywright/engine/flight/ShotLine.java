@@ -40,14 +40,24 @@ public record ShotLine(
     }
     double atNet = from.y() - from.x() * across / along;
     LaunchWindow window = LaunchWindow.of(shot, Math.atan2(across, along), LaunchBox.EVERY_SHOT);
+    return of(Math.hypot(along, across), Net.heightM(atNet), behind(atNet, across / along), window);
+  }
+
+  /**
+   * The same line for a ball that flies a little differently, its window to some in a thousand.
+   *
+   * @param shot the same shot with the other ball
+   * @return the line
+   */
+  public ShotLine like(Shot shot) {
+    return of(distance, netHeight, courtBehind, LaunchWindow.roughly(shot, window.bearing()));
+  }
+
+  private static ShotLine of(
+      double distance, double netHeight, double courtBehind, LaunchWindow window) {
     Forgiven forgiven = Forgiven.by(window);
     return new ShotLine(
-        Math.hypot(along, across),
-        Net.heightM(atNet),
-        behind(atNet, across / along),
-        window,
-        forgiven.perSpeed(),
-        forgiven.perElevation());
+        distance, netHeight, courtBehind, window, forgiven.perSpeed(), forgiven.perElevation());
   }
 
   /** From the net to where the line leaves the court by the baseline or a side line. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
@@ -19,6 +20,7 @@ import rallywright.engine.aim.ShotSetting.Place;
 import rallywright.engine.flight.FlightSolver;
 import rallywright.engine.flight.Launch;
 import rallywright.engine.flight.LaunchAim;
+import rallywright.engine.flight.Ranged;
 import rallywright.engine.flight.Scatter;
 import rallywright.engine.flight.Vector;
 
@@ -49,8 +51,11 @@ class ShotStudyTest {
     assertThat(live.window().area())
         .isCloseTo(full.window().area(), within(0.06 * full.window().area()));
     Closer closer = full.closer().orElseThrow();
-    assertThat(closer.chance().low()).isLessThanOrEqualTo(chance + 0.02);
-    assertThat(closer.chance().high()).isGreaterThan(chance - 0.02);
+    assertThat(closer.aim().chance().low()).isLessThanOrEqualTo(chance);
+    assertThat(closer.aim().chance().high()).isGreaterThanOrEqualTo(chance);
+    assertThat(closer.forgives().area().central()).isEqualTo(full.window().area());
+    assertThat(closer.forgives().area().low()).isLessThan(0.99 * full.window().area());
+    assertThat(closer.opponent().seconds().isKnown()).isTrue();
     assertThat(closer.steadier().inAll()).isGreaterThan(chance);
   }
 
@@ -126,6 +131,38 @@ class ShotStudyTest {
     assertThat(table.cross().line().netHeight()).isLessThan(table.straight().line().netHeight());
     assertThat(table.cross().line().window().area())
         .isGreaterThan(table.straight().line().window().area() * 1.1);
+  }
+
+  /** A ball that drags more asks for more pace; the way and the net do not ask which ball it is. */
+  @Test
+  void lines_haveARangeWhereBallsMatter() {
+    LineTable.Line line = LineTable.of(UsualShot.RESET, ShotSetting.Day.CALM, 3.5).straight();
+    LineTable.Way way = line.way().orElseThrow();
+    assertThat(way.forgives().area().central()).isEqualTo(line.line().window().area());
+    for (Ranged number :
+        List.of(
+            way.aim().chance(),
+            way.aim().pace(),
+            way.aim().clearance(),
+            way.forgives().pace(),
+            way.forgives().area())) {
+      assertThat(number.low()).isLessThan(number.central());
+      assertThat(number.high()).isGreaterThan(number.central());
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "9.6, 10.2, 11.4, 10 mph (10 to 11 mph)",
+    "9.9, 10.2, 10.4, 10 mph",
+    "NaN, 10.2, NaN, 10 mph"
+  })
+  void range_isSaidInBrackets(double low, double central, double high, String words) {
+    assertThat(
+            RangeWords.with(new Ranged(low, central, high), number -> Math.round(number) + " mph"))
+        .isEqualTo(words);
+    assertThat(RangeWords.range(new Ranged(1, 2, 3), feet -> Math.round(feet) + " ft 2 in"))
+        .isEqualTo("1 ft 2 in to 3 ft 2 in");
   }
 
   /** The box of tape lies in the target and takes half of the balls that count. */

@@ -53,6 +53,29 @@ class AimSearchTest {
     assertThat(LaunchGrid.Points.AROUND_AN_AIM.flights()).isLessThanOrEqualTo(1000);
   }
 
+  /**
+   * A cross-court dink of a beginner into 12 mph: short balls fall steeply, many are blown back,
+   * and what their heights over the net become must not reach to where success ends.
+   */
+  @Test
+  void chance_ofADinkIntoTheWind_againstSimulation_isWithinItsError() {
+    Shot dink =
+        new Shot(
+            new Vector(-1.69, -1.96, 0.4),
+            0,
+            Target.of(
+                new Requirement.ClearsNet(0),
+                new Requirement.LandsIn(0, 2.1336, 0, 3.048),
+                Requirement.NotAttackable.AT_THE_LINE),
+            new Conditions(Ball.OUTDOOR, Conditions.CALM.air(), Wind.constant(-5.5, 1)));
+    Scatter scatter = Scatter.ofLevel(3.0);
+    LaunchAim aim = LaunchAim.degrees(7.63, 37.4, 47);
+    double simulated = simulated(dink, aim, scatter);
+    double error = Math.sqrt(simulated * (1 - simulated) / FLIGHTS);
+    assertThat(AimSearch.of(dink, scatter).chanceOf(aim))
+        .isCloseTo(simulated, within(1e-3 + 3 * error));
+  }
+
   @Test
   void bestAim_beatsAimsAroundIt() {
     Shot shot = drop();

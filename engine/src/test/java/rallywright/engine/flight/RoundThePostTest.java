@@ -85,9 +85,12 @@ class RoundThePostTest {
 
   @Test
   void narrowestBounce_ofASharperBall_liesNearerToTheMiddle() {
-    double sharp = POST.narrowestBounce(-1.5, new Vector(-3, 4, -4), Conditions.CALM).orElseThrow();
+    double sharp =
+        POST.narrowestBounce(-1.5, new Vector(-3, 4, -4), Conditions.CALM).orElseThrow().central();
     double wider =
-        POST.narrowestBounce(-1.5, new Vector(-4, 2.5, -4), Conditions.CALM).orElseThrow();
+        POST.narrowestBounce(-1.5, new Vector(-4, 2.5, -4), Conditions.CALM)
+            .orElseThrow()
+            .central();
     assertThat(sharp).isLessThan(wider).isGreaterThan(0.5);
     assertThat(POST.narrowestBounce(-1.5, new Vector(-5, 0.3, -4), Conditions.CALM)).isEmpty();
   }
@@ -196,8 +199,32 @@ class RoundThePostTest {
   void narrowestBounce_hasNoRoomToSpare(double wind) {
     Conditions conditions = sideWind(Conditions.CALM.air(), wind);
     Vector velocity = new Vector(-3, 4, -4);
-    double bounce = POST.narrowestBounce(-1.5, velocity, conditions).orElseThrow();
+    double bounce = POST.narrowestBounce(-1.5, velocity, conditions).orElseThrow().central();
     Launch landing = new Launch(new Vector(-1.5, bounce, RADIUS), velocity, Vector.ZERO);
     assertThat(POST.room(landing, conditions)).isCloseTo(0, within(1e-6));
+  }
+
+  /** Without side wind it is geometry: nothing of the range is left. */
+  @Test
+  void narrowestLow_withoutSideWind_isTheSameForEveryBall() {
+    Conditions against = new Conditions(Ball.OUTDOOR, Conditions.CALM.air(), Wind.constant(-4, 0));
+    assertThat(POST.narrowestLow(-2, against)).contains(Ranged.always(POST.narrowest(-2)));
+  }
+
+  /** The other balls, sought around the first one's way, are where a search of their own ends. */
+  @ParameterizedTest
+  @CsvSource({"-1, -4", "-4, 4"})
+  void narrowestLow_inSideWind_isThatOfSearchesOfTheirOwn(double x, double wind) {
+    Conditions conditions = sideWind(Conditions.CALM.air(), wind);
+    Ranged own =
+        BallSpread.of(
+                conditions,
+                false,
+                each -> leftPost(x, RoundThePost.LOWEST_CONTACT_M, each).across())
+            .range(across -> across);
+    Ranged found = POST.narrowestLow(x, conditions).orElseThrow();
+    assertThat(found.low()).isCloseTo(own.low(), within(2e-3)).isLessThan(own.central() - 1e-3);
+    assertThat(found.central()).isEqualTo(own.central());
+    assertThat(found.high()).isCloseTo(own.high(), within(2e-3));
   }
 }

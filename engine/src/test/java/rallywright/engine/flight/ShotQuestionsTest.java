@@ -129,7 +129,9 @@ class ShotQuestionsTest {
   @Test
   void range_overTheBallsSpread_holdsFourBallsInFive() {
     Launch launch = Launch.of(new Vector(-6.7, 0, 0.7), LaunchAim.degrees(14, 12, 0), 60);
-    Ranged range = Ranged.over(Conditions.CALM, conditions -> landing(conditions, launch));
+    Ranged range =
+        BallSpread.of(Conditions.CALM, true, conditions -> landing(conditions, launch))
+            .range(x -> x);
     SplittableRandom random = new SplittableRandom(5);
     Ball.Aero aero = Ball.OUTDOOR.aero();
     int balls = 20_000;
@@ -153,8 +155,34 @@ class ShotQuestionsTest {
 
   @Test
   void range_ofANumberThatDoesNotDependOnTheBall_isThatNumber() {
-    Ranged range = Ranged.over(Conditions.CALM, conditions -> 7);
+    Ranged range = BallSpread.of(Conditions.CALM, true, conditions -> 7.0).range(x -> x);
     assertThat(range.low()).isCloseTo(7, within(1e-9));
     assertThat(range.high()).isCloseTo(7, within(1e-9));
+  }
+
+  /** Linear in drag and lift: SDs add as squares; without spin lift changes nothing. */
+  @Test
+  void range_ofALinearNumber_isThatOfANormalOne() {
+    Ball.Aero aero = Ball.OUTDOOR.aero();
+    double tenth = 1.2815515655446004; // upper tenth of the normal distribution, any table
+    BallSpread<Ball.Aero> spinning =
+        BallSpread.of(Conditions.CALM, true, conditions -> conditions.ball().aero());
+    Ranged range = spinning.range(ball -> 3 * ball.drag() + 2 * ball.liftSlope());
+    double half = tenth * Math.hypot(3 * aero.dragSd(), 2 * aero.liftSlopeSd());
+    assertThat(range.high() - range.central()).isCloseTo(half, within(1e-12));
+    assertThat(range.central() - range.low()).isCloseTo(half, within(1e-12));
+    BallSpread<Ball.Aero> flat =
+        BallSpread.of(Conditions.CALM, false, conditions -> conditions.ball().aero());
+    assertThat(flat.range(Ball.Aero::liftSlope)).isEqualTo(Ranged.always(aero.liftSlope()));
+  }
+
+  /** A ball without an answer takes the ends away and leaves the number. */
+  @Test
+  void range_whereABallHasNoAnswer_isNotKnown() {
+    BallSpread<Double> drags =
+        BallSpread.of(Conditions.CALM, false, conditions -> conditions.ball().aero().drag());
+    Ranged range = drags.range(drag -> drag > 0.4 ? Double.NaN : drag);
+    assertThat(range.isKnown()).isFalse();
+    assertThat(range.central()).isEqualTo(Ball.OUTDOOR.aero().drag());
   }
 }

@@ -7,17 +7,15 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import rallywright.engine.aim.LineTable;
+import rallywright.engine.aim.ShotSetting;
 import rallywright.engine.aim.UsualShot;
-import rallywright.web.page.FormReader;
-import rallywright.web.page.PageFrame;
+import rallywright.web.page.Form;
 import rallywright.web.page.PageFrames;
 import rallywright.web.page.Units;
 
 /** Straight against cross-court, computed for a level. */
 @Controller
 final class LinePages {
-
-  private static final int UNPROCESSABLE = 422;
 
   private final ShotDesk desk;
   private final PageFrames frames;
@@ -29,23 +27,14 @@ final class LinePages {
 
   @GetMapping("/shots/lines")
   String lines(HttpServletRequest request, HttpServletResponse response, Model model) {
-    PageFrame frame = frames.frame("Straight or cross-court", PageFrame.Part.SHOTS, request);
-    Units units = frame.units();
-    FormReader in = FormReader.of(request);
-    UsualShot usual = UsualShot.DROP_STRAIGHT;
-    double level =
-        in.number("level", ShotField.LEVEL.allowed(units, usual.usual()))
-            .orElse(usual.usual().level());
-    if (in.failed()) {
-      response.setStatus(UNPROCESSABLE);
-    }
-    model.addAttribute("frame", frame);
-    model.addAttribute(
-        "form",
-        in.failed()
-            ? in.form()
-            : in.form().with("level", ShotField.LEVEL.shown(usual.usual().at(level), units)));
-    model.addAttribute("rows", rows(desk.lines(level), units));
+    Asked asked = Asked.of(frames, "Straight or cross-court", request);
+    ShotSetting usual = UsualShot.DROP_STRAIGHT.usual();
+    double level = asked.number(ShotField.LEVEL, usual);
+    asked.show(
+        model,
+        response,
+        Form.empty().with("level", ShotField.LEVEL.shown(usual.at(level), asked.units())));
+    model.addAttribute("rows", rows(desk.lines(level), asked.units()));
     return "shots/lines";
   }
 

@@ -1,9 +1,13 @@
 package rallywright.web.shots;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import rallywright.engine.aim.LineTable;
+import rallywright.engine.aim.RangeWords;
 import rallywright.engine.aim.ShotWords;
 import rallywright.engine.aim.UsualShot;
+import rallywright.engine.flight.Ranged;
 import rallywright.web.page.Units;
 
 /**
@@ -11,35 +15,61 @@ import rallywright.web.page.Units;
  *
  * @param shot what is hit
  * @param way straight or cross-court
- * @param distance to the middle of the target
- * @param net its height where the line crosses it
- * @param court behind the net along the line
- * @param pace what the window forgives in pace
- * @param angle what it forgives in elevation
- * @param area of the window
- * @param chance with the best aim
+ * @param geometry the way, the net there, the court behind it: the same for every ball
+ * @param answers pace, angle, room, air over the net, how often it comes off: balls change them
  */
-public record LineRow(
-    String shot,
-    String way,
-    String distance,
-    String net,
-    String court,
-    String pace,
-    String angle,
-    String area,
-    String chance) {
+public record LineRow(String shot, String way, List<String> geometry, List<Cell> answers) {
+
+  /** Copies the lists. */
+  public LineRow {
+    geometry = List.copyOf(geometry);
+    answers = List.copyOf(answers);
+  }
+
+  /**
+   * A number that balls change.
+   *
+   * @param value for the central ball
+   * @param range for four balls in five; empty where they do not change it
+   */
+  public record Cell(String value, String range) {
+
+    private static Cell of(Ranged number, DoubleFunction<String> words, String around) {
+      return new Cell(
+          String.format(Locale.ROOT, around, words.apply(number.central())),
+          RangeWords.range(number, words));
+    }
+  }
 
   static LineRow of(UsualShot shot, String way, LineTable.Line line, Units units) {
     return new LineRow(
         shot.words().replace(", straight", ""),
         way,
-        units.length(line.line().distance()),
-        units.small(line.line().netHeight()),
-        units.length(line.line().courtBehind()),
-        String.format(Locale.ROOT, "± %.1f %%", 100 * line.line().perSpeed()),
-        String.format(Locale.ROOT, "± %.1f°", Math.toDegrees(line.line().perElevation())),
-        String.format(Locale.ROOT, "%.0f", 10 * line.line().window().area()),
-        ShotWords.timesInTen(line.chance()));
+        List.of(
+            units.length(line.line().distance()),
+            units.small(line.line().netHeight()),
+            units.length(line.line().courtBehind())),
+        line.way().map(found -> answers(found, units)).orElse(NOTHING));
+  }
+
+  private static final Cell NONE = new Cell("–", "");
+
+  /** Where nothing that can be hit succeeds. */
+  private static final List<Cell> NOTHING =
+      List.of(NONE, NONE, NONE, NONE, new Cell(ShotWords.timesInTen(0), ""));
+
+  private static List<Cell> answers(LineTable.Way way, Units units) {
+    Ranged chance = way.aim().chance();
+    String range = RangeWords.range(chance, ShotWords::percentWithin);
+    return List.of(
+        Cell.of(way.forgives().pace(), share -> tenths(100 * share), "± %s %%"),
+        Cell.of(way.forgives().elevation(), angle -> tenths(Math.toDegrees(angle)), "± %s°"),
+        Cell.of(way.forgives().area(), area -> String.valueOf(Math.round(10 * area)), "%s"),
+        Cell.of(way.aim().clearance(), air -> units.small(Math.max(0, air)), "%s"),
+        new Cell(ShotWords.timesInTen(chance.central()), range.isEmpty() ? "" : range + " in 100"));
+  }
+
+  private static String tenths(double number) {
+    return String.format(Locale.ROOT, "%.1f", number);
   }
 }

@@ -2,26 +2,24 @@ package rallywright.web.shots;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import rallywright.engine.aim.PostRegion;
+import rallywright.engine.aim.RangeWords;
+import rallywright.engine.aim.ShotSetting.Day;
 import rallywright.engine.court.Court;
+import rallywright.engine.flight.Ranged;
+import rallywright.engine.flight.RoundThePost;
 import rallywright.web.page.Units;
 
 /**
  * Round the post as its page shows it; pictures in feet, the hitter's half below the net.
  *
- * @param contactLeft where the ball must be hit outside of, on the left
- * @param contactRight the same on the right
- * @param bounceLeft the outline of bounces that hand one over, empty where none does
- * @param bounceRight the same on the right
- * @param sentences for each post what a coach can say
+ * @param sides the left post and the right one
+ * @param balls what it matters which ball it is
  */
-public record PostView(
-    String contactLeft,
-    String contactRight,
-    String bounceLeft,
-    String bounceRight,
-    List<String> sentences) {
+public record PostView(List<Side> sides, String balls) {
 
   private static final double FOOT = Units.METRES_PER_FOOT;
 
@@ -31,27 +29,55 @@ public record PostView(
   private static final double BOUNCE_FEET = 5;
   private static final double WITHIN_SIGHT_FEET = 15.5;
 
-  static PostView of(PostRegion region, double degrees, Units units) {
-    return new PostView(
-        contact(region.left(), -1),
-        contact(region.right(), 1),
-        bounce(region.left(), -1),
-        bounce(region.right(), 1),
-        List.of(
-            sentence("left", region.left(), degrees, units),
-            sentence("right", region.right(), degrees, units)));
+  /** Copies the list. */
+  public PostView {
+    sides = List.copyOf(sides);
   }
 
-  private static String contact(List<PostRegion.Row> rows, int sign) {
+  /**
+   * One post.
+   *
+   * @param contact the line that the ball must be hit outside of
+   * @param spread the same line for balls that drag less and more; empty where they do not matter
+   * @param bounce the outline of bounces that hand one over, empty where none does
+   * @param sentence what a coach can say
+   */
+  public record Side(String contact, String spread, String bounce, String sentence) {}
+
+  static PostView of(Day day, double degrees, Units units) {
+    PostRegion region = PostRegion.of(day, Math.toRadians(degrees));
+    boolean straight = RoundThePost.fliesStraight(day.conditions());
+    return new PostView(
+        List.of(
+            side("left", region.left(), degrees, units),
+            side("right", region.right(), degrees, units)),
+        straight
+            ? "There is no side wind: a ball that the air slows more still flies straight, seen"
+                + " from above, so where it must be hit is the same for every ball. How far a dink"
+                + " carries after its bounce is not: brackets hold four balls in five."
+            : "Balls differ in how much the air slows them, and the side wind then carries them"
+                + " more or less: brackets, and the dashed lines, hold four balls in five.");
+  }
+
+  private static Side side(String post, List<PostRegion.Row> rows, double degrees, Units units) {
+    int sign = post.equals("left") ? -1 : 1;
+    String low = contact(rows, sign, Ranged::low);
+    String high = contact(rows, sign, Ranged::high);
+    return new Side(
+        contact(rows, sign, Ranged::central),
+        low.equals(high) ? "" : low + high,
+        bounce(rows, sign),
+        sentence(post, rows, degrees, units));
+  }
+
+  private static String contact(
+      List<PostRegion.Row> rows, int sign, ToDoubleFunction<Ranged> which) {
     List<String> points = new ArrayList<>();
     for (PostRegion.Row row : rows) {
-      row.contact()
-          .ifPresent(
-              wide -> {
-                if (wide / FOOT < WITHIN_SIGHT_FEET) {
-                  points.add(point(sign * wide, row.fromNet()));
-                }
-              });
+      double wide = row.contact().map(which::applyAsDouble).orElse(Double.NaN);
+      if (wide / FOOT < WITHIN_SIGHT_FEET) {
+        points.add(point(sign * wide, row.fromNet()));
+      }
     }
     return points.isEmpty() ? "" : "M" + String.join("L", points);
   }
@@ -65,7 +91,7 @@ public record PostView(
         if (points.isEmpty()) {
           points.add(point(sign * line, row.fromNet()));
         }
-        points.add(point(sign * row.bounce().getAsDouble(), row.fromNet()));
+        points.add(point(sign * row.bounce().get().central(), row.fromNet()));
         last = row.fromNet();
       }
     }
@@ -84,31 +110,67 @@ public record PostView(
       String post, List<PostRegion.Row> rows, double degrees, Units units) {
     PostRegion.Row hit = at(rows, HIT_FEET);
     PostRegion.Row bounced = at(rows, BOUNCE_FEET);
-    String first =
-        hit.contact().isPresent()
-            ? "Round the %s post: hit %s behind the net, the ball must be %s."
-                .formatted(post, units.length(hit.fromNet()), wide(hit.contact(), units))
-            : "Round the %s post nothing gets in from %s behind the net."
-                .formatted(post, units.length(hit.fromNet()));
-    return first
-        + (bounced.bounce().isPresent()
-            ? (" A dink that comes across at %.0f° and bounces %s from the net hands one over"
-                    + " within %s of the %s side line.")
-                .formatted(
-                    degrees,
-                    units.length(bounced.fromNet()),
-                    units.length(Court.HALF_WIDTH.metres() - bounced.bounce().getAsDouble()),
-                    post)
-            : " No dink that comes across at %.0f° and bounces %s from the net hands one over."
-                .formatted(degrees, units.length(bounced.fromNet())));
+    return hit.contact()
+            .map(
+                wide ->
+                    "Round the %s post: hit %s behind the net, the ball must be %s."
+                        .formatted(post, units.length(hit.fromNet()), wide(wide, units)))
+            .orElse(
+                "Round the %s post nothing gets in from %s behind the net."
+                    .formatted(post, units.length(hit.fromNet())))
+        + bounced
+            .bounce()
+            .map(
+                least ->
+                    (" A dink that comes across at %.0f° and bounces %s from the net hands one over"
+                            + " within %s of the %s side line%s.")
+                        .formatted(
+                            degrees,
+                            units.length(bounced.fromNet()),
+                            inside(least, units),
+                            post,
+                            withSome(least)))
+            .orElse(
+                " No dink that comes across at %.0f° and bounces %s from the net hands one over."
+                    .formatted(degrees, units.length(bounced.fromNet())));
   }
 
-  private static String wide(OptionalDouble contact, Units units) {
-    double out = contact.getAsDouble() - Court.HALF_WIDTH.metres();
-    return out >= 0
-        ? "at least %s outside the side line".formatted(units.length(out))
-        : "no more than %s inside the side line, and the wind brings it round"
-            .formatted(units.length(-out));
+  private static String inside(Ranged least, Units units) {
+    return RangeWords.with(
+        fromLine(least, wide -> Court.HALF_WIDTH.metres() - wide),
+        in -> units.length(Math.max(0, in)));
+  }
+
+  private static String wide(Ranged contact, Units units) {
+    Ranged out = fromLine(contact, wide -> wide - Court.HALF_WIDTH.metres());
+    boolean oneSide = out.low() < 0 == out.high() < 0;
+    String size =
+        units.length(Math.abs(out.central()))
+            + Optional.of(
+                    RangeWords.range(
+                        out,
+                        each ->
+                            units.length(Math.abs(each))
+                                + (oneSide ? "" : each < 0 ? " inside" : " outside")))
+                .filter(range -> !range.isEmpty())
+                .map(range -> " (" + range + ")")
+                .orElse("");
+    return (out.central() >= 0
+                ? "at least %s outside the side line"
+                : "no more than %s inside the side line, and the wind brings it round")
+            .formatted(size)
+        + withSome(contact);
+  }
+
+  private static String withSome(Ranged number) {
+    return number.isKnown() ? "" : "; with some balls there is no way";
+  }
+
+  /** Counted from the side line, the smaller end first. */
+  private static Ranged fromLine(Ranged fromMiddle, Function<Double, Double> from) {
+    double one = from.apply(fromMiddle.low());
+    double other = from.apply(fromMiddle.high());
+    return new Ranged(Math.min(one, other), from.apply(fromMiddle.central()), Math.max(one, other));
   }
 
   private static PostRegion.Row at(List<PostRegion.Row> rows, double feet) {

@@ -1,8 +1,10 @@
 package rallywright.web.shots;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 import rallywright.engine.aim.ShotSetting;
 import rallywright.web.page.AllowedNumber;
+import rallywright.web.page.FormReader;
 import rallywright.web.page.Units;
 
 /** The numbers of a shot that a coach sets, each with its range; metric inside. */
@@ -110,6 +112,16 @@ enum ShotField {
         Double.parseDouble(least(units)),
         Double.parseDouble(most(units)),
         "Maybe " + shown(usual, units) + ".");
+  }
+
+  /**
+   * Its value in metric units as it came in; that of the usual shot where it is missing or wrong.
+   *
+   * @param prefix before its name in the form
+   */
+  double read(FormReader in, String prefix, Units units, ShotSetting usual) {
+    OptionalDouble shown = in.number(prefix + field, allowed(units, usual));
+    return shown.isPresent() ? metric(shown.getAsDouble(), units) : metric(usual);
   }
 
   /** What stands in the field for a setting. */

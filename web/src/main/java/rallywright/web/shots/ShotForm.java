@@ -50,12 +50,7 @@ final class ShotForm {
     BallKind ball = in.choice(prefix + BALL, "The ball", usual.day().ball());
     Map<ShotField, Double> numbers = new EnumMap<>(ShotField.class);
     for (ShotField field : ShotField.values()) {
-      numbers.put(
-          field,
-          in.number(prefix + field.field(), field.allowed(units, usual)).stream()
-              .map(shown -> field.metric(shown, units))
-              .findFirst()
-              .orElse(field.metric(usual)));
+      numbers.put(field, field.read(in, prefix, units, usual));
     }
     if (in.failed()) {
       return null;

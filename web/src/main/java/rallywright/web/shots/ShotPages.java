@@ -18,7 +18,6 @@ import rallywright.engine.aim.ShotSetting;
 import rallywright.engine.aim.UsualShot;
 import rallywright.web.page.Form;
 import rallywright.web.page.FormReader;
-import rallywright.web.page.PageFrame;
 import rallywright.web.page.PageFrames;
 import rallywright.web.page.Units;
 
@@ -38,17 +37,16 @@ final class ShotPages {
 
   @GetMapping("/shots")
   String page(HttpServletRequest request, HttpServletResponse response, Model model) {
-    PageFrame frame = frames.frame("What a shot allows", PageFrame.Part.SHOTS, request);
-    FormReader in = FormReader.of(request);
-    return show(in, settings(in, frame.units()), frame, response, model);
+    Asked asked = asked(request);
+    return show(asked, settings(asked.in(), asked.units()), response, model);
   }
 
   /** Takes the landings that were typed for one of the shots; the address then has the scatter. */
   @GetMapping("/shots/landings")
   String landings(HttpServletRequest request, HttpServletResponse response, Model model) {
-    PageFrame frame = frames.frame("What a shot allows", PageFrame.Part.SHOTS, request);
-    Units units = frame.units();
-    FormReader in = FormReader.of(request);
+    Asked asked = asked(request);
+    Units units = asked.units();
+    FormReader in = asked.in();
     List<ShotSetting> settings = settings(in, units);
     int place = in.raw("of").equals("b") ? settings.size() - 1 : 0;
     if (!in.failed()) {
@@ -56,8 +54,12 @@ final class ShotPages {
       settings.set(place, OwnScatter.measured(in, prefix, settings.get(place), units));
     }
     return in.failed()
-        ? show(in, settings, frame, response, model)
+        ? show(asked, settings, response, model)
         : "redirect:" + address(settings, units) + typed(in);
+  }
+
+  private Asked asked(HttpServletRequest request) {
+    return Asked.of(frames, "What a shot allows", request);
   }
 
   private static List<ShotSetting> settings(FormReader in, Units units) {
@@ -87,17 +89,9 @@ final class ShotPages {
   }
 
   private String show(
-      FormReader in,
-      List<ShotSetting> settings,
-      PageFrame frame,
-      HttpServletResponse response,
-      Model model) {
-    Units units = frame.units();
-    if (in.failed()) {
-      response.setStatus(UNPROCESSABLE);
-    }
-    model.addAttribute("frame", frame);
-    model.addAttribute("form", in.failed() ? in.form() : filled(in, settings, units));
+      Asked asked, List<ShotSetting> settings, HttpServletResponse response, Model model) {
+    Units units = asked.units();
+    asked.show(model, response, filled(asked.in(), settings, units));
     model.addAttribute("shots", views(settings, units));
     model.addAttribute("choices", choices(settings, units));
     model.addAttribute("second", second(settings, units));
@@ -184,8 +178,9 @@ final class ShotPages {
 
   @GetMapping("/shots/answer")
   ResponseEntity<Answer> answer(HttpServletRequest request) {
-    Units units = frames.frame("", PageFrame.Part.SHOTS, request).units();
-    FormReader in = FormReader.of(request);
+    Asked question = asked(request);
+    Units units = question.units();
+    FormReader in = question.in();
     String asked = in.line("asked", "The number of the question", 12);
     boolean live = in.raw("detail").equals("live");
     @Nullable ShotSetting setting = ShotForm.read(in, "", units);

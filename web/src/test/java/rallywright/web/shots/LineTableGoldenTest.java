@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -23,19 +24,12 @@ class LineTableGoldenTest {
   }
 
   private static String line(LineRow row) {
-    return "| "
-        + String.join(
-            " | ",
-            row.shot(),
-            row.way(),
-            row.distance(),
-            row.net(),
-            row.court(),
-            row.pace(),
-            row.angle(),
-            row.area(),
-            row.chance())
-        + " |";
+    List<String> cells = new ArrayList<>(List.of(row.shot(), row.way()));
+    cells.addAll(row.geometry());
+    row.answers().stream()
+        .map(cell -> cell.value() + (cell.range().isEmpty() ? "" : " (" + cell.range() + ")"))
+        .forEach(cells::add);
+    return "| " + String.join(" | ", cells) + " |";
   }
 
   @Test
