@@ -102,7 +102,8 @@ final class CardWords {
             .formatted(
                 measures.small(best.aim().clearance()),
                 measures.length(best.netHeight() + best.aim().clearance()),
-                balls(aim -> RangeWords.range(aim.clearance(), measures::small), " of air")));
+                balls(
+                    aim -> RangeWords.range(aim.clearance(), measures::small), " above the tape")));
   }
 
   /** What other balls make of it; nothing where they do not matter. */
@@ -118,9 +119,22 @@ final class CardWords {
   private List<String> expect() {
     double chance = card.answer().best().map(best -> best.aim().chance()).orElse(0.0);
     return List.of(
-        "Of %d balls about %d count; about %d of these inside the tape."
-            .formatted(BALLS, Math.round(BALLS * chance), Math.round(BALLS * card.inTape())),
+        "Of %d balls about %d count%s; about %d of these inside the tape."
+            .formatted(
+                BALLS,
+                Math.round(BALLS * chance),
+                card.answer()
+                    .closer()
+                    .map(closer -> RangeWords.range(closer.aim().chance(), CardWords::ofBalls))
+                    .filter(range -> !range.isEmpty())
+                    .map(range -> " (" + range + " from ball to ball)")
+                    .orElse(""),
+                Math.round(BALLS * card.inTape())),
         words.counts());
+  }
+
+  private static String ofBalls(double chance) {
+    return String.valueOf(Math.round(BALLS * Math.max(0, Math.min(1, chance))));
   }
 
   private List<String> small() {

@@ -90,7 +90,9 @@ class CardSheetTest {
           .contains("Cone A under the net, on the centre line")
           .contains("Cone C on the kitchen line, on the right side line")
           .contains("Hitter 0.15 m behind the baseline, 1.52 m right of the centre line")
-          .contains("we assume, unmeasured")
+          .containsPattern("Cross [^;]*; from ball to ball [0-9.]+ m? ?to [0-9.]+ m from the net")
+          .containsPattern("String [^;]*; from ball to ball [0-9]+ to [0-9]+ cm above the tape")
+          .contains("brackets hold four balls in five", "we assume, unmeasured")
           .contains("Worked out for a wind of 14 km/h from ahead on the right");
       assertThat(page.document().getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
       assertThat(page.fonts()).isNotEmpty().allMatch(PDFont::isEmbedded);

@@ -15,10 +15,10 @@ import rallywright.web.page.Units;
  *
  * @param shot what is hit
  * @param way straight or cross-court
+ * @param answers how often it comes off, air over the net, pace, angle, room: balls change them
  * @param geometry the way, the net there, the court behind it: the same for every ball
- * @param answers pace, angle, room, air over the net, how often it comes off: balls change them
  */
-public record LineRow(String shot, String way, List<String> geometry, List<Cell> answers) {
+public record LineRow(String shot, String way, List<Cell> answers, List<String> geometry) {
 
   /** Copies the lists. */
   public LineRow {
@@ -45,28 +45,28 @@ public record LineRow(String shot, String way, List<String> geometry, List<Cell>
     return new LineRow(
         shot.words().replace(", straight", ""),
         way,
+        line.way().map(found -> answers(found, units)).orElse(NOTHING),
         List.of(
             units.length(line.line().distance()),
             units.small(line.line().netHeight()),
-            units.length(line.line().courtBehind())),
-        line.way().map(found -> answers(found, units)).orElse(NOTHING));
+            units.length(line.line().courtBehind())));
   }
 
   private static final Cell NONE = new Cell("–", "");
 
   /** Where nothing that can be hit succeeds. */
   private static final List<Cell> NOTHING =
-      List.of(NONE, NONE, NONE, NONE, new Cell(ShotWords.timesInTen(0), ""));
+      List.of(new Cell(ShotWords.timesInTen(0), ""), NONE, NONE, NONE, NONE);
 
   private static List<Cell> answers(LineTable.Way way, Units units) {
     Ranged chance = way.aim().chance();
     String range = RangeWords.range(chance, ShotWords::percentWithin);
     return List.of(
+        new Cell(ShotWords.timesInTen(chance.central()), range.isEmpty() ? "" : range + " in 100"),
+        Cell.of(way.aim().clearance(), air -> units.small(Math.max(0, air)), "%s"),
         Cell.of(way.forgives().pace(), share -> tenths(100 * share), "± %s %%"),
         Cell.of(way.forgives().elevation(), angle -> tenths(Math.toDegrees(angle)), "± %s°"),
-        Cell.of(way.forgives().area(), area -> String.valueOf(Math.round(10 * area)), "%s"),
-        Cell.of(way.aim().clearance(), air -> units.small(Math.max(0, air)), "%s"),
-        new Cell(ShotWords.timesInTen(chance.central()), range.isEmpty() ? "" : range + " in 100"));
+        Cell.of(way.forgives().area(), area -> String.valueOf(Math.round(10 * area)), "%s"));
   }
 
   private static String tenths(double number) {

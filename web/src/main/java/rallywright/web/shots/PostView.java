@@ -28,6 +28,7 @@ public record PostView(List<Side> sides, String balls) {
 
   private static final double BOUNCE_FEET = 5;
   private static final double WITHIN_SIGHT_FEET = 15.5;
+  private static final double SEEN_FEET = 1;
 
   /** Copies the list. */
   public PostView {
@@ -56,18 +57,24 @@ public record PostView(List<Side> sides, String balls) {
                 + " from above, so where it must be hit is the same for every ball. How far a dink"
                 + " carries after its bounce is not: brackets hold four balls in five."
             : "Balls differ in how much the air slows them, and the side wind then carries them"
-                + " more or less: brackets, and the dashed lines, hold four balls in five.");
+                + " more or less: brackets hold four balls in five, as do the dashed lines where"
+                + " there is room for them.");
   }
 
   private static Side side(String post, List<PostRegion.Row> rows, double degrees, Units units) {
     int sign = post.equals("left") ? -1 : 1;
-    String low = contact(rows, sign, Ranged::low);
-    String high = contact(rows, sign, Ranged::high);
     return new Side(
         contact(rows, sign, Ranged::central),
-        low.equals(high) ? "" : low + high,
+        isSeen(rows) ? contact(rows, sign, Ranged::low) + contact(rows, sign, Ranged::high) : "",
         bounce(rows, sign),
         sentence(post, rows, degrees, units));
+  }
+
+  /** Whether the range is wider than the line that is drawn for it. */
+  private static boolean isSeen(List<PostRegion.Row> rows) {
+    return rows.stream()
+        .flatMap(row -> row.contact().stream())
+        .anyMatch(wide -> wide.high() - wide.low() > SEEN_FEET * FOOT);
   }
 
   private static String contact(

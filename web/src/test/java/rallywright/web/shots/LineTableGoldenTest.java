@@ -25,10 +25,10 @@ class LineTableGoldenTest {
 
   private static String line(LineRow row) {
     List<String> cells = new ArrayList<>(List.of(row.shot(), row.way()));
-    cells.addAll(row.geometry());
     row.answers().stream()
         .map(cell -> cell.value() + (cell.range().isEmpty() ? "" : " (" + cell.range() + ")"))
         .forEach(cells::add);
+    cells.addAll(row.geometry());
     return "| " + String.join(" | ", cells) + " |";
   }
 
