@@ -74,7 +74,7 @@ class Shot {
   ask() {
     this.full?.abort();
     this.section.classList.add('waiting-for');
-    this.say('While this moves, pace, ranges and opponent stay as they were at the last rest.');
+    this.say('The list below is that of the last rest.');
     clearTimeout(this.rest);
     this.due = false;
     this.rest = window.setTimeout(() => this.finish(), REST);

@@ -26,8 +26,17 @@ final class Fields implements Track {
   final double[] values = new double[COUNT];
   private final double radius;
 
+  private final Target target;
+
   Fields(Shot shot) {
     radius = shot.conditions().ball().radiusM();
+    target = shot.target();
+  }
+
+  /** How clearly a flight of these values does what the target asks: above 0 if it does. */
+  double margin() {
+    double margin = target.margin(this);
+    return Double.isNaN(margin) ? Requirement.NOWHERE_NEAR : margin;
   }
 
   static void write(Track track, double[] into, int at) {

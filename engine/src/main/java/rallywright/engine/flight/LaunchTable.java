@@ -5,10 +5,13 @@ import java.util.Arrays;
 /**
  * What flights of one shot at one bearing do, at some speeds and elevations, and between them by
  * cubics: what {@link LaunchGrid} is for scattered launches, for the edge of a window.
+ *
+ * <p>For the maintainer: both keep {@link Fields} at points of {@link Axis}. A grid is asked in
+ * sweeps, axis after axis; the edge of a window is asked here and there, sixteen neighbours at
+ * once.
  */
 final class LaunchTable {
 
-  private final Shot shot;
   private final Axis speeds;
   private final Axis elevations;
   private final double[] values;
@@ -19,7 +22,6 @@ final class LaunchTable {
 
   /** Flies points × points launches. */
   LaunchTable(Shot shot, double bearing, LaunchBox box, int points) {
-    this.shot = shot;
     this.points = points;
     fields = new Fields(shot);
     speeds = new Axis(points, box.slowest(), box.fastest());
@@ -54,7 +56,6 @@ final class LaunchTable {
         at += Fields.COUNT;
       }
     }
-    double margin = shot.target().margin(fields);
-    return Double.isNaN(margin) ? Requirement.NOWHERE_NEAR : margin;
+    return fields.margin();
   }
 }
