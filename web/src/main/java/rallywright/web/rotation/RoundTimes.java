@@ -38,11 +38,11 @@ final class RoundTimes {
     games.put(
         key,
         "%s, to %d: about %d min, seldom more than %d"
-            .formatted(name, time.target(), whole(time.minutesMean()), whole(time.minutesP90())));
-  }
-
-  private static long whole(double minutes) {
-    return Math.max(1, Math.round(minutes));
+            .formatted(
+                name,
+                time.target(),
+                Math.max(1, Math.round(time.minutesMean())),
+                (long) Math.ceil(time.minutesP90())));
   }
 
   /** What can be played, each with the time of a round. */
