@@ -151,10 +151,10 @@ class RotationPagesIT {
     post(day, "next", "");
     assertThat(coach.get("/rotations/" + day.id()).body()).contains("follows from these scores");
     assertThat(post(day, "next", "").body()).contains("Round 1 still lacks scores");
-    post(day, "score", "round=1&match=0&a=11&b=4");
-    post(day, "score", "round=1&match=1&a=3&b=11");
+    post(day, "score", "round=1&a0=11&b0=4&a1=&b1=");
+    assertThat(post(day, "next", "").body()).contains("Round 1 still lacks scores");
     RotationMatch top = now().rounds().get(0).matches().get(0);
-    assertThat(post(day, "next", "").statusCode()).isEqualTo(302);
+    assertThat(post(day, "next", "round=1&a0=11&b0=4&a1=3&b1=11").statusCode()).isEqualTo(302);
     assertThat(now().rounds().get(1).matches().get(0).players()).containsAll(top.a());
     assertThat(coach.get("/rotations/" + day.id()).body()).contains("Table", "+7", "+8");
   }
@@ -221,11 +221,12 @@ class RotationPagesIT {
   @CsvSource(
       delimiter = '|',
       value = {
-        "score|round=1&match=0&a=11&b=11|must have a winner",
-        "score|round=1&match=0&a=11&b=|The points (empty) must be",
-        "score|round=1&match=0&a=111&b=3|The points (111) must be",
-        "score|round=2&match=0&a=11&b=3|Round 2 has not begun",
-        "score|round=1&match=7&a=11&b=3|not a match 8",
+        "score|round=1&a0=11&b0=11|must have a winner",
+        "score|round=1&a0=11&b0=|The points (empty) must be",
+        "score|round=1&a0=111&b0=3|The points (111) must be",
+        "score|round=2&a0=11&b0=3|Round 2 has not begun",
+        "next|round=1&a0=11&b0=4&a1=11&b1=11|must have a winner",
+        "score|round=1&a0=11&b0=4&a7=11&b7=3|not a match 8",
         "leave|leaves=nobody|is not there",
         "leave|leaves=|Who leaves is empty",
         "arrive|arrives=|The name is empty",

@@ -3,8 +3,10 @@ package rallywright.engine.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKind;
 import rallywright.engine.drill.DrillSide;
@@ -16,6 +18,13 @@ import rallywright.engine.score.Side;
 final class Reasons {
 
   private static final int OTHERS_NAMED = 2;
+
+  /** What weighs so much of the strongest is as good a reason: an assumption of this project. */
+  private static final double NEARLY_AS_MUCH = 2.0 / 3;
+
+  /** Reasons that rest on what a player was seen to do. */
+  private static final Set<Need.Cause> SEEN =
+      EnumSet.of(Need.Cause.BEHIND, Need.Cause.NOT_PRACTISED);
 
   private final PlanContext context;
 
@@ -41,12 +50,26 @@ final class Reasons {
       calls.add(strongest(place, load(line.drill())));
     }
     calls.sort(Comparator.comparingDouble(Call::weight).reversed());
-    Call first = calls.get(0);
+    Call first = telling(calls);
+    calls.remove(first);
     String opening =
         line.drill().kind() == DrillKind.FULL_GAME
             ? "Puts everything together with serve and return. "
             : "";
     return opening + first.need().sentence() + worth(first) + others(calls);
+  }
+
+  /**
+   * The reason to give: what somebody was seen to lack tells a coach more than that little is known
+   * of another, such as a guest, if it weighs nearly as much.
+   */
+  private static Call telling(List<Call> strongestFirst) {
+    Call strongest = strongestFirst.get(0);
+    return strongestFirst.stream()
+        .filter(call -> SEEN.contains(call.need().cause()))
+        .filter(call -> call.weight() >= NEARLY_AS_MUCH * strongest.weight())
+        .findFirst()
+        .orElse(strongest);
   }
 
   /** How many games in 100 half a level more in the skill is worth. */
@@ -73,7 +96,7 @@ final class Reasons {
 
   private String others(List<Call> calls) {
     List<String> named = new ArrayList<>();
-    for (Call call : calls.subList(1, Math.min(calls.size(), OTHERS_NAMED + 1))) {
+    for (Call call : calls.subList(0, Math.min(calls.size(), OTHERS_NAMED))) {
       named.add(
           "%s (%s)"
               .formatted(

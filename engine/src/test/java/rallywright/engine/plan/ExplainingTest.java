@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rallywright.engine.drill.Drill;
 import rallywright.engine.drill.DrillKey;
@@ -26,6 +27,29 @@ class ExplainingTest {
         .filteredOn(block -> !block.games().isEmpty())
         .allSatisfy(
             block -> assertThat(block.reason()).containsPattern("P[0-3].*worth about .* in 100"));
+  }
+
+  @Test
+  void reason_beginsWithWhatSomebodyLacks_notWithAGuestOfWhomLittleIsKnown() {
+    List<Attendee> players = new ArrayList<>(ToyDrills.players(4));
+    for (Skill skill : Skill.values()) {
+      players.set(1, ToyDrills.with(players.get(1), skill, skill == Skill.DINK ? -1.2 : 0.4));
+    }
+    players.set(
+        0,
+        new Attendee(
+            players.get(0).id(), PlayerStanding.newcomer("P0", Optional.empty()), Set.of()));
+    PlanProblem problem = PlanProblem.of(players, ToyDrills.all(), SessionWish.of(90, 2));
+    List<String> reasons =
+        ToyDrills.planned(problem).plan().blocks().stream()
+            .filter(block -> !block.games().isEmpty())
+            .map(PlannedBlock::reason)
+            .toList();
+    assertThat(reasons).anyMatch(reason -> reason.contains("P1 loses"));
+    assertThat(reasons)
+        .filteredOn(reason -> reason.contains("P1 loses"))
+        .allMatch(reason -> !reason.contains("Too early to tell about P0"));
+    assertThat(reasons).anyMatch(reason -> reason.contains("Also for P0"));
   }
 
   /**

@@ -2,6 +2,8 @@ package rallywright.web.rotation;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.function.Function;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -12,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rallywright.engine.club.Player;
 import rallywright.engine.club.PlayerId;
+import rallywright.engine.rotation.DayAnswer;
 import rallywright.engine.rotation.DayResult;
 import rallywright.engine.rotation.PlayDay;
 import rallywright.engine.rotation.RotationSchedule;
@@ -21,7 +24,6 @@ import rallywright.paper.PaperSize;
 import rallywright.paper.RotationRequest;
 import rallywright.paper.RotationSheet;
 import rallywright.web.ServerSettings;
-import rallywright.web.page.AllowedNumber;
 import rallywright.web.page.Confirmation;
 import rallywright.web.page.DayWords;
 import rallywright.web.page.Form;
@@ -36,10 +38,6 @@ import rallywright.web.page.PrintedPages;
 final class DayPages {
 
   private static final int UNPROCESSABLE = 422;
-  private static final AllowedNumber POINTS =
-      new AllowedNumber("The points", 0, DayResult.MOST_POINTS, "Maybe 11.");
-  private static final AllowedNumber NUMBER =
-      new AllowedNumber("The number of the match", 0, 1000, "Maybe load the page again.");
 
   private final RotationDesk desk;
   private final PageFrames frames;
@@ -85,11 +83,7 @@ final class DayPages {
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    return answered(
-        FormReader.of(request),
-        desk.change(id, PlayDay::next),
-        "round",
-        new Reply(id, request, response, model));
+    return scored(PlayDay::next, new Reply(id, request, response, model));
   }
 
   @PostMapping("/rotations/{id}/score")
@@ -98,15 +92,16 @@ final class DayPages {
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    FormReader in = FormReader.of(request);
-    int round = in.neededWhole("round", NUMBER);
-    int match = in.neededWhole("match", NUMBER);
-    int a = in.neededWhole("a", POINTS);
-    int b = in.neededWhole("b", POINTS);
-    DayResult result =
-        in.failed() ? null : in.built("score", () -> new DayResult(round, match, a, b));
-    String refusal = result == null ? "" : desk.change(id, day -> day.with(result));
-    return answered(in, refusal, "score", new Reply(id, request, response, model));
+    return scored(DayAnswer.Ready::new, new Reply(id, request, response, model));
+  }
+
+  /** Keeps the scores that were typed in, and then does what was pressed. */
+  private String scored(Function<PlayDay, DayAnswer> then, Reply to) {
+    FormReader in = FormReader.of(to.request());
+    List<DayResult> results = DayScores.typed(in);
+    String refusal =
+        in.failed() ? "" : desk.change(to.id(), day -> DayScores.kept(day, results, then));
+    return answered(in, refusal, "score", to);
   }
 
   @PostMapping("/rotations/{id}/leave")

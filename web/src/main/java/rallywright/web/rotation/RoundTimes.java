@@ -12,11 +12,8 @@ import rallywright.engine.rotation.RotationTime;
 /** How long a round of each game takes, told beside the games that can be chosen. */
 final class RoundTimes {
 
-  private static final int SAY_IN_STEPS_OF = 5;
-
   private final Map<String, String> games = new LinkedHashMap<>();
   private final int courts;
-  private double most = 1;
 
   /**
    * The times on so many courts.
@@ -38,9 +35,14 @@ final class RoundTimes {
   }
 
   private void add(String key, String name, RotationTime time) {
-    long minutes = Math.max(1, Math.round(time.minutesMean()));
-    games.put(key, "%s, to %d: about %d min".formatted(name, time.target(), minutes));
-    most = Math.max(most, time.minutesP90() / time.minutesMean());
+    games.put(
+        key,
+        "%s, to %d: about %d min, seldom more than %d"
+            .formatted(
+                name,
+                time.target(),
+                Math.max(1, Math.round(time.minutesMean())),
+                (long) Math.ceil(time.minutesP90())));
   }
 
   /** What can be played, each with the time of a round. */
@@ -50,9 +52,8 @@ final class RoundTimes {
 
   /** What the times mean. */
   String hint() {
-    long more = SAY_IN_STEPS_OF * (long) Math.ceil(100 * (most - 1) / SAY_IN_STEPS_OF);
-    return ("What a round takes until its last game is done, with changing places, stands beside"
-            + " each game below, for %s in use. %d in 100 more suffices nine times in ten.")
-        .formatted(courts == 1 ? "1 court" : courts + " courts", more);
+    return ("With each: how long a round takes on %s until its last game is done and places are"
+            + " changed; nine rounds in ten are done by the longer time.")
+        .formatted(courts == 1 ? "1 court" : courts + " courts");
   }
 }
