@@ -18,7 +18,7 @@ final class Fields implements Track {
   private static final double BENT_BELOW = 0.5;
 
   /** How deep all depths together are bent to, in metres. */
-  private static final double BEND = 1;
+  private static final double BEND = 2.5;
 
   private static final double DEEPEST = -0.999;
   private static final double LATEST = 4;

@@ -54,11 +54,13 @@ class AimSearchTest {
   }
 
   /**
-   * A cross-court dink of a beginner into 12 mph: short balls fall steeply, many are blown back,
-   * and what their heights over the net become must not reach to where success ends.
+   * Sharp cross-court dinks of a beginner into 12 mph: short balls fall steeply, many are blown
+   * back, and what becomes of their heights must not reach to where success ends.
    */
-  @Test
-  void chance_ofADinkIntoTheWind_againstSimulation_isWithinItsError() {
+  @ParameterizedTest
+  @CsvSource({"7.63, 37.4, 47", "7.8, 42, 52", "7.5, 36, 54"})
+  void chance_ofADinkIntoTheWind_againstSimulation_isWithinItsError(
+      double speed, double up, double left) {
     Shot dink =
         new Shot(
             new Vector(-1.69, -1.96, 0.4),
