@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Chances of success against simulated flights with a fixed seed. */
