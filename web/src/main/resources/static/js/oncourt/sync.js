@@ -87,7 +87,9 @@ export class Sync {
     if (known) {
       Object.assign(this, { plan: known.plan, planMark: known.planMark, home: known.home,
         visitor: known.visitor, ahead: known.ahead });
+      const back = this.settle();
       this.changed();
+      await this.queue.drop(back);
     }
     document.addEventListener('visibilitychange', () => this.wake());
     addEventListener('online', () => this.wake());
@@ -225,16 +227,16 @@ export class Sync {
     /** @type {{answers: {id: string, outcome: string, reason?: string}[]}} */
     const { answers } = await response.json();
     this.trouble = '';
-    await this.setAside(answers.filter(({ outcome }) => outcome === 'refused'));
+    const refused = answers.filter(({ outcome }) => outcome === 'refused');
+    await this.setAside(refused);
+    await this.queue?.drop(refused.map(({ id }) => id));
     answers.forEach(({ id }) => this.unsent.delete(id));
-    await this.queue?.drop(answers.map((answer) => answer.id));
     this.reached = true;
     this.changed();
     return answers.some(({ id }) => some.some((event) => event.id === id));
   }
 
-  /** What the server did not take counts no more, but is kept. */
-  /** @param {{id: string, reason?: string}[]} answers */
+  /** Counts no more what the server refused. @param {{id: string, reason?: string}[]} answers */
   async setAside(answers) {
     const refused = answers.flatMap(({ id, reason }) =>
       this.own.filter((event) => event.id === id).map((event) => ({
@@ -288,20 +290,26 @@ export class Sync {
       this.plan = state.plan;
       this.planMark = state.planMark;
     }
-    const there = new Set(this.home.map((event) => event.id));
-    const back = this.own.filter((event) => there.has(event.id)).map((event) => event.id);
-    const late = back.filter((id) => this.unsent.delete(id));
-    this.own = this.own.filter((event) => !there.has(event.id));
+    const back = this.settle();
     this.changed();
     if (this.plan && (state.plan || state.events.length > 0 || before !== this.home.length)) {
       await this.queue?.know({ plan: this.plan, planMark: this.planMark, home: this.home,
         visitor: this.visitor, ahead: this.ahead });
     }
-    await this.queue?.drop(late);
+    // Only now is it kept among what the server said, where an own note has no text.
+    await this.queue?.drop(back);
   }
 
-  /** Other phones' notes come without their text; an own one keeps it. */
-  /** @param {CourtEvent} event @returns {CourtEvent} */
+  /** Own events that the server's list shows count there only. @returns {string[]} their ids */
+  settle() {
+    const there = new Set(this.home.map((event) => event.id));
+    const back = this.own.map(({ id }) => id).filter((id) => there.has(id));
+    back.forEach((id) => this.unsent.delete(id));
+    this.own = this.own.filter((event) => !there.has(event.id));
+    return back;
+  }
+
+  /** An own note keeps its text. @param {CourtEvent} event @returns {CourtEvent} */
   whole(event) {
     const known = event.type === 'note' && event.text === undefined
       ? [...this.own, ...this.home].find(({ id }) => id === event.id) : undefined;
